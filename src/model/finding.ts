@@ -1,0 +1,89 @@
+import type { PlugEnd } from './ask.ts';
+import type { Contact, InputName, Subject } from './machine.ts';
+
+/** A finding is facts; its words and weight live in one exhaustive catalogue each. */
+export type Finding =
+  | {
+      readonly kind: 'break-undetected';
+      readonly input: InputName /** Inputs that one shared polarity setting would turn wrong. */;
+      readonly breaks: readonly InputName[];
+    }
+  | { readonly kind: 'polarity-reversed'; readonly input: InputName }
+  | { readonly kind: 'polarity-shared'; readonly input: InputName; readonly breaks: readonly InputName[] }
+  | { readonly kind: 'polarity-unknown'; readonly input: InputName }
+  | { readonly kind: 'never-changes'; readonly input: InputName }
+  | { readonly kind: 'stuck-active'; readonly input: InputName }
+  | { readonly kind: 'already-open'; readonly input: InputName }
+  | { readonly kind: 'flickers'; readonly input: InputName; readonly edges: number }
+  | { readonly kind: 'answers-elsewhere'; readonly input: InputName; readonly answeredBy: InputName }
+  | { readonly kind: 'shifted-plug'; readonly connector: string; readonly by: number }
+  | { readonly kind: 'moves-together'; readonly input: InputName; readonly with: readonly InputName[] }
+  | { readonly kind: 'chain-blocked'; readonly input: InputName; readonly others: readonly Subject[] }
+  | { readonly kind: 'chatters'; readonly input: InputName; readonly edges: number }
+  | { readonly kind: 'sticks'; readonly input: InputName }
+  | { readonly kind: 'slow-answer'; readonly input: InputName }
+  | { readonly kind: 'floats-open'; readonly input: InputName; readonly edges: number }
+  | { readonly kind: 'declared-otherwise'; readonly declared: Contact; readonly found: Contact }
+  | { readonly kind: 'not-enabled'; readonly input: InputName }
+  | { readonly kind: 'wrong-plug'; readonly input: InputName }
+  | {
+      readonly kind: 'still-out';
+      readonly what: readonly { readonly subject: Subject; readonly at: PlugEnd }[];
+    }
+  | { readonly kind: 'power-stays-on' }
+  | { readonly kind: 'status-not-following'; readonly input: InputName }
+  | { readonly kind: 'restarts' }
+  | { readonly kind: 'controller-restarted'; readonly times: number }
+  | { readonly kind: 'conflicting-answers'; readonly inputs: readonly InputName[] }
+  | { readonly kind: 'input-not-in-stream'; readonly input: InputName }
+  | {
+      readonly kind: 'side-clash';
+      readonly axis: string;
+      readonly side: string;
+      readonly end: string;
+      readonly positive: string;
+    }
+  | {
+      readonly kind: 'stream-gaps';
+      readonly gaps: number;
+      readonly lost: number;
+      readonly unreadable: number;
+    };
+
+export type FindingKind = Finding['kind'];
+
+/** A fault fails its verdict, a limitation limits it, a note changes nothing. */
+export type Weight = 'fault' | 'limitation' | 'note';
+
+export const weightOf = {
+  'break-undetected': 'limitation',
+  'polarity-reversed': 'fault',
+  'polarity-shared': 'limitation',
+  'polarity-unknown': 'limitation',
+  'never-changes': 'fault',
+  'stuck-active': 'fault',
+  'already-open': 'fault',
+  flickers: 'fault',
+  'answers-elsewhere': 'fault',
+  'shifted-plug': 'fault',
+  'moves-together': 'fault',
+  'chain-blocked': 'limitation',
+  chatters: 'limitation',
+  sticks: 'fault',
+  'slow-answer': 'limitation',
+  'floats-open': 'fault',
+  'declared-otherwise': 'note',
+  'not-enabled': 'fault',
+  'wrong-plug': 'limitation',
+  'still-out': 'limitation',
+  'power-stays-on': 'fault',
+  'status-not-following': 'fault',
+  restarts: 'fault',
+  'controller-restarted': 'note',
+  'conflicting-answers': 'limitation',
+  'input-not-in-stream': 'limitation',
+  'side-clash': 'limitation',
+  'stream-gaps': 'note',
+} satisfies Record<FindingKind, Weight>;
+
+export const findingKinds = Object.keys(weightOf) as readonly FindingKind[];

@@ -1,0 +1,58 @@
+import type { Ask, AskEnd } from './ask.ts';
+import type { InputName, Machine, Subject } from './machine.ts';
+import type { Reading, StatusReading } from './reading.ts';
+import type { Millis, Seconds } from './units.ts';
+import type { CheckName, Verdict } from './verdict.ts';
+
+/** The readings of one ask: from the moment it was put until it ended, and the last status before it. */
+export interface Window {
+  readonly from: Millis;
+  readonly to: Millis;
+  readonly lead: StatusReading | undefined;
+  readonly readings: readonly Reading[];
+}
+
+export type Ended = AskEnd & { readonly window: Window };
+
+/** A procedure asks, or keeps one subject's finished evidence. What is kept is judged even where the person stops half-way. */
+export type Step<Item> = { readonly ask: Ask } | { readonly keep: Item };
+
+/** Yields steps, is sent how each ask ended (an `ask` step only). The same one runs at a machine, on the bench and from a journal. */
+export type Procedure<Item> = Generator<Step<Item>, void, Ended>;
+
+/** What a procedure and a judge may know beside their own evidence. */
+export interface Scene {
+  readonly machine: Machine;
+  /** The input names of the declaration in force when the check began. */
+  readonly streamInputs: readonly InputName[];
+  readonly presses: number;
+  readonly rest: Seconds;
+  /** What earlier checks of this session established. */
+  readonly known: Known;
+  /** Which checks were asked for. */
+  readonly checks: readonly CheckName[];
+  /** Subjects asked for with --only; undefined: all. */
+  readonly only: readonly Subject[] | undefined;
+}
+
+/** Facts one check hands to the next. */
+export interface Known {
+  /** Inputs that changed by themselves at rest. */
+  readonly flickering: readonly InputName[];
+  /** Subject -> the input that answered its presses. */
+  readonly answering: Readonly<Record<Subject, InputName>>;
+  /** Subjects whose active rest level the person could not explain. */
+  readonly restInDoubt: readonly Subject[];
+  /** Subjects for which the question about something touching the switch was settled. */
+  readonly touchedAsked: readonly Subject[];
+  readonly motorsOff: boolean;
+}
+
+/** One question about the machine: a procedure that gathers its evidence and a pure judge of it. */
+export interface Check<Item> {
+  readonly name: CheckName;
+  gather(scene: Scene): Procedure<Item>;
+  judge(items: readonly Item[], scene: Scene): readonly Verdict[];
+  /** What later checks may build on. */
+  teaches(items: readonly Item[], scene: Scene): Partial<Known>;
+}

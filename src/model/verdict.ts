@@ -1,0 +1,139 @@
+import type { Finding } from './finding.ts';
+import type { InputName, Subject } from './machine.ts';
+import type { Active, Level } from './reading.ts';
+import type { Millis, Share } from './units.ts';
+
+/** The checks of the house. Those without a line in the registry are reported as not tested. */
+export const checkNames = [
+  'rest',
+  'press',
+  'open-wire',
+  'stop',
+  'seek',
+  'homing',
+  'repeat',
+  'stopping',
+  'envelope',
+  'scale',
+  'soak',
+] as const;
+export type CheckName = (typeof checkNames)[number];
+
+/** Worst last. Nothing is proved by silence: a check without its evidence is inconclusive. */
+export const statuses = ['proved', 'limited', 'not-tested', 'inconclusive', 'failed'] as const;
+export type Status = (typeof statuses)[number];
+
+/** The evidence ladder, weakest first: a file says so, a person says so, the stream reports it, an input edge fell inside its ask, that three times or more, a measurement. */
+export const evidenceLevels = ['configured', 'told', 'commanded', 'edge', 'repeated', 'measured'] as const;
+export type EvidenceLevel = (typeof evidenceLevels)[number];
+
+export interface Verdict {
+  readonly check: CheckName;
+  readonly subject: Subject;
+  readonly status: Status;
+  readonly evidence: EvidenceLevel;
+  readonly findings: readonly Finding[];
+  /** What would have been needed, where the status is inconclusive or not tested. */
+  readonly missing: readonly Missing[];
+  readonly facts: Facts;
+  /** Exactly the readings that prove it. */
+  readonly traces: readonly Trace[];
+}
+
+/** What kept a check from its evidence. */
+export type Missing =
+  | 'stopped'
+  | 'skipped'
+  | 'cannot'
+  | 'not-sure'
+  | 'no-answer-given'
+  | 'motors-not-off'
+  | 'not-propped'
+  | 'not-confirmed'
+  | 'control-press'
+  | 'settled-level'
+  | 'press-after-replug'
+  | 'replug'
+  | 'never-answered'
+  | 'rest-in-doubt'
+  | 'input-not-reported'
+  | 'stream-broke-off'
+  | 'stream-too-slow'
+  | 'out-of-reach'
+  | 'voltage-unknown'
+  | 'voltage-too-high'
+  | 'plug-not-confirmed'
+  | 'chain-open'
+  | 'something-out'
+  | 'power-not-looked-at'
+  | 'no-such-check-yet';
+
+/** Measured facts a reader may want beside the verdict. Absent means not observed. */
+export interface Facts {
+  readonly resolution?: Resolution;
+  readonly rest?: {
+    readonly level: Level;
+    readonly active: Active;
+    readonly quietFor: Millis;
+    readonly edges: number;
+  };
+  readonly presses?: PressFacts;
+  /** Reported rest, pressed, unplugged: 1 active, 0 not, ? unknown; of levels where `by` is 'change' (0 = as at rest). */
+  readonly row?: { readonly bits: string; readonly by: 'active' | 'change' };
+  readonly contactFound?: 'normally open' | 'normally closed';
+  /** The input that answered, where it is another one than declared. */
+  readonly answeredBy?: InputName;
+  readonly unpluggedAt?: 'switch' | 'controller';
+  /** The controller reported a fault on a press: it acts on this input. */
+  readonly controllerActed?: boolean;
+  readonly powerShownBy?: 'knob-free' | 'lamp' | 'meter';
+}
+
+export interface PressFacts {
+  readonly asked: number;
+  readonly answered: number;
+  /** One-sided exact binomial bound on the share of presses that could still go unseen. */
+  readonly missShareAtMost95?: Share;
+}
+
+/** Time resolution of the stream while a check ran. */
+export interface Resolution {
+  readonly reports: number;
+  readonly median: Millis;
+  readonly longest: Millis;
+  /** A pulse at least this long could not have fallen between two reports. */
+  readonly surePulse: Millis;
+  readonly lost: number;
+  readonly unreadable: number;
+}
+
+/** The cited readings of some inputs over a span, reduced to the points where something changed and both its neighbours. */
+export interface Trace {
+  readonly label: TraceLabel;
+  /** Host clock. */
+  readonly from: Millis;
+  readonly to: Millis;
+  readonly samples: number;
+  readonly signals: readonly TraceSignal[];
+}
+
+export type TraceLabel =
+  | 'rest'
+  | 'press'
+  | 'out'
+  | 'press-while-out'
+  | 'press-after-replug'
+  | 'stop'
+  | 'unlatch';
+
+export interface TraceSignal {
+  readonly input: InputName;
+  /** Controller clock, ms since the first point of the trace. */
+  readonly points: readonly TracePoint[];
+}
+
+export interface TracePoint {
+  readonly t: Millis;
+  readonly level: Level;
+  readonly active: Active;
+}

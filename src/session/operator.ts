@@ -1,0 +1,67 @@
+import type { Answer, Ask, EndedBy } from '../model/ask.ts';
+import type { Active, Level, Reading } from '../model/reading.ts';
+import type { Millis } from '../model/units.ts';
+import type { Verdict } from '../model/verdict.ts';
+
+/** What a session shows, whichever face shows it. One stream of events serves the screen, the lines and the JSON face. */
+export type FaceEvent =
+  | ShownAsk
+  | { readonly kind: 'ended'; readonly id: number; readonly by: EndedBy; readonly answer?: Answer }
+  | Heard
+  | { readonly kind: 'verdict'; readonly verdict: Verdict; readonly restored: boolean }
+  | {
+      readonly kind: 'refused';
+      readonly id: number | undefined;
+      readonly found: string;
+      readonly allowed: readonly string[];
+    }
+  /** Something a person should know that is neither ask nor finding: the stream broke off, came back, is awaited. */
+  | { readonly kind: 'notice'; readonly topic: NoticeTopic; readonly text: string }
+  /** Every reading, for a face that shows live inputs. */
+  | { readonly kind: 'reading'; readonly reading: Reading }
+  | {
+      readonly kind: 'finished';
+      readonly session: string;
+      readonly report: string;
+      readonly exit: 0 | 1 | 2;
+    };
+
+export type NoticeTopic =
+  | 'awaiting-stream'
+  | 'stream-lost'
+  | 'stream-back'
+  | 'something-out'
+  | 'nothing-heard'
+  | 'written';
+
+export interface ShownAsk {
+  readonly kind: 'ask';
+  readonly id: number;
+  readonly again?: number;
+  readonly ask: Ask;
+  readonly text: string;
+  readonly cautions: readonly string[];
+  readonly answers: readonly Answer[];
+}
+
+/** One input changed while an ask was open. */
+export interface Heard {
+  readonly kind: 'heard';
+  readonly arrived: Millis;
+  readonly input: string;
+  readonly level: Level;
+  readonly active: Active;
+}
+
+/** What a person, or a program in her place, says. `wrong` is a line that could not be read as an answer. */
+export type Reply =
+  | { readonly kind: 'answer'; readonly id: number; readonly answer: string }
+  | { readonly kind: 'wrong'; readonly found: string }
+  | { readonly kind: 'gone' };
+
+/** A face shows events and hands back replies; it decides nothing. */
+export interface Face {
+  start(take: (reply: Reply) => void): void;
+  show(event: FaceEvent): void;
+  close(): void | Promise<void>;
+}
