@@ -1,0 +1,46 @@
+import { type Millis, ms, type Seconds, seconds } from '../model/units.ts';
+
+/** Every number a judgement turns on, with its unit and where it comes from. */
+
+/** How long all inputs must be back at rest before a press counts as over: longer than the worst contact bounce measured by J. Ganssle (157 ms, "A Guide to Debouncing"; from memory). */
+export const pressOver: Millis = ms(250);
+
+/** A press held "about a second" is still on when a hole in the stream of half a second ends. */
+export const longestHoleForAbsence: Millis = ms(500);
+
+/** An unplugged level counts only if it then holds this long ... */
+export const holdsFor: Millis = ms(1000);
+/** ... and over this many reports. */
+export const holdsOver = 10;
+/** A level that has not come to hold by then is called flickering. */
+export const holdsAtLatest: Millis = ms(5000);
+/** On a slow stream ten reports take longer than five seconds; beyond this the level is unknown. */
+export const holdsAtVeryLatest: Millis = ms(15_000);
+
+/** After "done" the stream is watched a little longer: a controller may report a press late. */
+export const watchAfterDone: Millis = ms(1000);
+
+/** Edges of one contact closer together than this are bounce, not fingers: taps last 40 to 80 ms, worn contacts bounce 5 to 20 ms (common practice, no source). */
+export const fingersAtFastest: Millis = ms(30);
+/** Bounce is only counted where reports come at least this often (100 Hz): else it falls between them. */
+export const slowestForBounce: Millis = ms(10.5);
+
+/** Changes with hands off from which an input is called flickering; a single one may be a hand that was not yet off. */
+export const flickerAtRest = 2;
+/** Changes within one settling time from which an open wire is called floating; fewer may be the plug being wiggled free. */
+export const flickerWhenOut = 3;
+
+/** Presses without an answer that end the pressing of one switch. */
+export const unansweredEnds = 2;
+/** How often a row of steps broken off by the stream is begun anew. */
+export const rowAttempts = 3;
+/** How often the right plug is looked for. */
+export const plugAttempts = 3;
+
+/** From this voltage on no one is asked to pull a plug; house rule, well under the 60 V DC of PELV (IEC 60204-1). */
+export const highestPlugVoltage = 30;
+
+/** Time a person gets for an action, s (common practice, no source). */
+export const timeToPress: Seconds = seconds(20);
+export const timeToPlug: Seconds = seconds(120);
+export const timeToAnswer: Seconds = seconds(60);
