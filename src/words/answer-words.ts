@@ -1,0 +1,16 @@
+import type { Answer } from '../model/ask.ts';
+
+/** What each answer means, as a face shows it beside its key. */
+export const answerWords = {
+  done: 'I did it',
+  cannot: 'not possible here',
+  'not-sure': 'I am not sure',
+  skip: 'leave this one out (it is reported as not tested)',
+  stop: 'end here; it can be resumed',
+  yes: 'yes',
+  no: 'no',
+  'knob-free': 'a shaft or hand wheel turned freely by hand',
+  lamp: 'the drive or contactor lamp went out',
+  meter: 'a meter showed no voltage',
+  'did-not': 'power did not go away',
+} satisfies Record<Answer, string>;

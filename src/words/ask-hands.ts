@@ -1,0 +1,46 @@
+import type { Ask } from '../model/ask.ts';
+import type { Machine } from '../model/machine.ts';
+import type { AskWords } from './ask-words.ts';
+import { cautions, dropCaution } from './cautions.ts';
+import { secondsText } from './figures.ts';
+import { named, shortly } from './place.ts';
+
+type Of<Action extends Ask['action']> = Extract<Ask, { readonly action: Action }>;
+
+export const handsOffWords = (ask: Of<'hands-off'>, _machine: Machine): AskWords => ({
+  text: `Take your hands off the machine for ${secondsText(ask.seconds)}. Press nothing, move nothing: the inputs are watched at rest.`,
+  cautions: cautions('listens', 'leaveIt', 'licensed'),
+  short: `Hands off for ${secondsText(ask.seconds)}`,
+});
+
+export function powerWords(ask: Of<'power'>, machine: Machine): AskWords {
+  const told = {
+    'motors off': {
+      text: 'Switch motor and spindle power off. Leave the control power on, so that the controller goes on reporting.',
+      cautions: [dropCaution(machine), ...cautions('clothing', 'charge')],
+      short: 'Motor and spindle power off',
+    },
+    'motors on': {
+      text: 'Switch motor power on by your own control. Start no motion.',
+      cautions: cautions('listens', 'stayClear'),
+      short: 'Motor power on, no motion',
+    },
+    'controller off': {
+      text: 'Switch the controller off and wait until its lamps are dark.',
+      cautions: [dropCaution(machine), ...cautions('charge')],
+      short: 'Controller off',
+    },
+    'controller on': {
+      text: 'Switch the controller on. Leave motor and spindle power off.',
+      cautions: cautions('stayClear'),
+      short: 'Controller on',
+    },
+  } satisfies Record<`${typeof ask.what} ${typeof ask.to}`, AskWords>;
+  return told[`${ask.what} ${ask.to}`];
+}
+
+export const clearWords = (ask: Of<'clear'>, machine: Machine): AskWords => ({
+  text: `The controller halted when ${named(ask.subject, machine)} was operated: it acts on this input. Clear the halt by your own control, as you always do; this tool cannot.`,
+  cautions: cautions('listens', 'yourControl'),
+  short: `Clear the halt: ${shortly(ask.subject, machine)}`,
+});

@@ -1,0 +1,84 @@
+import type { Ask, ConfirmTopic } from '../model/ask.ts';
+import { type Machine, verticalAxes } from '../model/machine.ts';
+import type { AskWords } from './ask-words.ts';
+import { cautions, dropCaution } from './cautions.ts';
+import { listed } from './figures.ts';
+import { named, shortly, terminalOf } from './place.ts';
+
+type Look = Extract<Ask, { readonly action: 'look' }>;
+type Confirm = Extract<Ask, { readonly action: 'confirm' }>;
+
+export function lookWords(ask: Look, machine: Machine): AskWords {
+  const what = named(ask.subject, machine);
+  const told = {
+    touched: {
+      text: `Look at ${what}: does anything operate it now? A dog, the carriage, a chip, a cable, coolant? Answer yes or no.`,
+      cautions: cautions('motorsOff', 'noBridge'),
+      short: `Anything on it now? ${shortly(ask.subject, machine)}`,
+    },
+    power: {
+      text: `With ${what} pressed in: what showed you that the drives lost power? A shaft or hand wheel that turns freely (knob-free), a drive or contactor lamp that went out (lamp), a meter (meter); or did power not go away (did-not)?`,
+      cautions: [
+        ...cautions('statusNoProof', 'meter'),
+        dropCaution(machine),
+        ...cautions('licensed', 'stayClear'),
+      ],
+      short: 'What showed that drive power went?',
+    },
+  } satisfies Record<Look['topic'], AskWords>;
+  return told[ask.topic];
+}
+
+export function confirmWords(ask: Confirm, machine: Machine): AskWords {
+  const told = {
+    propped: propped,
+    'signal-plug': signalPlug,
+    'still-out': stillOut,
+    'stop-area-clear': stopAreaClear,
+    'stayed-off': stayedOff,
+  } satisfies Record<ConfirmTopic, (ask: Confirm, machine: Machine) => AskWords>;
+  return told[ask.topic](ask, machine);
+}
+
+function propped(ask: Confirm, machine: Machine): AskWords {
+  const axes = ask.axes ?? verticalAxes(machine);
+  const which = axes.length === 0 ? 'every vertical axis' : listed(axes);
+  return {
+    text: `Prop ${which} with a block that carries its weight, so that it cannot drop. Answer yes when it rests on the block, or when nothing hangs here.`,
+    cautions: [dropCaution(machine, axes), ...cautions('clothing')],
+    short: `Is ${which} propped?`,
+  };
+}
+
+const whatOf = (ask: Confirm, machine: Machine): string =>
+  ask.subject === undefined ? 'this input' : named(ask.subject, machine);
+
+const whereOf = (ask: Confirm, machine: Machine): string => {
+  if (ask.at !== 'controller') return ask.at === undefined ? '' : ' at the switch';
+  const terminal = ask.subject === undefined ? '' : terminalOf(ask.subject, machine);
+  return terminal === '' ? ' at the controller' : ` at the controller (${terminal})`;
+};
+
+const signalPlug = (ask: Confirm, machine: Machine): AskWords => ({
+  text: `Look at the plug of ${whatOf(ask, machine)}${whereOf(ask, machine)}: is it a small signal plug of at most 30 V, with no motor, spindle or mains wire in it? Answer yes only if you know.`,
+  cautions: cautions('signalOnly', 'mains', 'licensed'),
+  short: 'Signal plug, 30 V at most, nothing else?',
+});
+
+const stillOut = (ask: Confirm, machine: Machine): AskWords => ({
+  text: `Before the break the plug of ${whatOf(ask, machine)}${whereOf(ask, machine)} was pulled. Is it still out? Yes: still out. No: it is back in.`,
+  cautions: cautions('signalOnly', 'motorsOff'),
+  short: `Still out? ${ask.subject === undefined ? '' : shortly(ask.subject, machine)}`.trimEnd(),
+});
+
+const stopAreaClear = (ask: Confirm, machine: Machine): AskWords => ({
+  text: `Next ${whatOf(ask, machine)} is pressed with the drives ready for power. Is everyone out of reach of moving parts, the tool out and every vertical axis propped?`,
+  cautions: [...cautions('listens', 'stayClear'), dropCaution(machine), ...cautions('licensed')],
+  short: 'Everyone clear, axis propped?',
+});
+
+const stayedOff = (ask: Confirm, machine: Machine): AskWords => ({
+  text: `After ${whatOf(ask, machine)} was unlatched: did everything stay off, with no axis, spindle or drive coming back by itself? Answer yes or no.`,
+  cautions: cautions('stayClear', 'statusNoProof'),
+  short: 'Did everything stay off?',
+});

@@ -1,0 +1,36 @@
+import type { Ask } from '../model/ask.ts';
+import type { Machine } from '../model/machine.ts';
+import { clearWords, handsOffWords, powerWords } from './ask-hands.ts';
+import { confirmWords, lookWords } from './ask-look.ts';
+import { plugWords } from './ask-plug.ts';
+import { pressWords, releaseWords } from './ask-press.ts';
+import { clip } from './figures.ts';
+
+/** What a person is told for one ask. `short` is the line to be read at two metres, at most 60 characters. */
+export interface AskWords {
+  readonly text: string;
+  readonly cautions: readonly string[];
+  readonly short: string;
+}
+
+type Words = { readonly [Action in Ask['action']]: (ask: Of<Action>, machine: Machine) => AskWords };
+type Of<Action extends Ask['action']> = Extract<Ask, { readonly action: Action }>;
+
+const words = {
+  'hands-off': handsOffWords,
+  press: pressWords,
+  release: releaseWords,
+  power: powerWords,
+  unplug: plugWords,
+  replug: plugWords,
+  clear: clearWords,
+  look: lookWords,
+  confirm: confirmWords,
+} satisfies Words;
+
+/** One instruction, imperative, in the person's own words, with the cautions that belong to it. */
+export function askWords(ask: Ask, machine: Machine): AskWords {
+  const say = words[ask.action] as (ask: Ask, machine: Machine) => AskWords;
+  const said = say(ask, machine);
+  return { ...said, short: clip(said.short, 60) };
+}

@@ -1,0 +1,79 @@
+import type { Finding, FindingKind } from '../../model/finding.ts';
+import { visible } from '../../model/visible.ts';
+import type { Change, FindingEntry, FindingScene } from './entry.ts';
+import {
+  answersElsewhere,
+  chainBlocked,
+  conflictingAnswers,
+  inputNotInStream,
+  movesTogether,
+  shiftedPlug,
+  sideClash,
+} from './mapping.ts';
+import { alreadyOpen, breakUndetected, floatsOpen, stillOut, wrongPlug } from './open-wire.ts';
+import {
+  declaredOtherwise,
+  notEnabled,
+  polarityReversed,
+  polarityShared,
+  polarityUnknown,
+} from './polarity.ts';
+import {
+  chatters,
+  flickers,
+  missesPresses,
+  neverChanges,
+  slowAnswer,
+  sticks,
+  stuckActive,
+} from './silent.ts';
+import { powerStaysOn, restarts, statusNotFollowing } from './stop.ts';
+import { controllerRestarted, streamGaps } from './stream.ts';
+
+/** One entry, many mouths: the report, `explain` and the page of all findings speak from here. */
+export const findingWords = {
+  'break-undetected': breakUndetected,
+  'polarity-reversed': polarityReversed,
+  'polarity-shared': polarityShared,
+  'polarity-unknown': polarityUnknown,
+  'never-changes': neverChanges,
+  'stuck-active': stuckActive,
+  'already-open': alreadyOpen,
+  flickers,
+  'answers-elsewhere': answersElsewhere,
+  'shifted-plug': shiftedPlug,
+  'moves-together': movesTogether,
+  'chain-blocked': chainBlocked,
+  chatters,
+  'misses-presses': missesPresses,
+  sticks,
+  'slow-answer': slowAnswer,
+  'floats-open': floatsOpen,
+  'declared-otherwise': declaredOtherwise,
+  'not-enabled': notEnabled,
+  'wrong-plug': wrongPlug,
+  'still-out': stillOut,
+  'power-stays-on': powerStaysOn,
+  'status-not-following': statusNotFollowing,
+  restarts,
+  'controller-restarted': controllerRestarted,
+  'conflicting-answers': conflictingAnswers,
+  'input-not-in-stream': inputNotInStream,
+  'side-clash': sideClash,
+  'stream-gaps': streamGaps,
+} satisfies { readonly [Kind in FindingKind]: FindingEntry<Kind> };
+
+const entryOf = (finding: Finding): FindingEntry<FindingKind> =>
+  findingWords[finding.kind] as unknown as FindingEntry<FindingKind>;
+
+/** The case at hand in one sentence. */
+export function saidOf(finding: Finding, scene: FindingScene): string {
+  const said = visible(entryOf(finding).said(finding, scene));
+  return said.charAt(0).toUpperCase() + said.slice(1);
+}
+
+/** The changes a person would make to cure it; none where it has to be looked for first. */
+export const changesOf = (finding: Finding, scene: FindingScene): readonly Change[] =>
+  entryOf(finding)
+    .change(finding, scene)
+    .map((each) => ({ ...each, from: visible(each.from), to: visible(each.to), why: visible(each.why) }));
