@@ -20,6 +20,12 @@ export type Finding =
   | { readonly kind: 'moves-together'; readonly input: InputName; readonly with: readonly InputName[] }
   | { readonly kind: 'chain-blocked'; readonly input: InputName; readonly others: readonly Subject[] }
   | { readonly kind: 'chatters'; readonly input: InputName; readonly edges: number }
+  | {
+      readonly kind: 'misses-presses';
+      readonly input: InputName;
+      readonly answered: number;
+      readonly asked: number;
+    }
   | { readonly kind: 'sticks'; readonly input: InputName }
   | { readonly kind: 'slow-answer'; readonly input: InputName }
   | { readonly kind: 'floats-open'; readonly input: InputName; readonly edges: number }
@@ -69,6 +75,7 @@ export const weightOf = {
   'moves-together': 'fault',
   'chain-blocked': 'limitation',
   chatters: 'limitation',
+  'misses-presses': 'fault',
   sticks: 'fault',
   'slow-answer': 'limitation',
   'floats-open': 'fault',

@@ -25,6 +25,8 @@ export interface Scene {
   readonly machine: Machine;
   /** The input names of the declaration in force when the check began. */
   readonly streamInputs: readonly InputName[];
+  /** The last status before the check began. */
+  readonly now: StatusReading | undefined;
   readonly presses: number;
   readonly rest: Seconds;
   /** What earlier checks of this session established. */

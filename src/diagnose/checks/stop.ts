@@ -1,0 +1,117 @@
+import type { Switch } from '../../model/machine.ts';
+import type { Check, Ended, Procedure, Scene } from '../../model/procedure.ts';
+import type { Verdict } from '../../model/verdict.ts';
+import { withoutEvidence } from '../judging/status.ts';
+import { judgeStop, type StopEvidence } from '../judging/stop-function.ts';
+import { timeToAnswer, timeToPlug, timeToPress } from '../limits.ts';
+import { type Asking, type Latest, refusal, switchesAsked } from '../procedures/asking.ts';
+import { untilUnbroken } from '../procedures/motors-off.ts';
+import { excursions } from '../signal/excursion.ts';
+import { traceOf } from '../signal/trace.ts';
+import { sameState, stateIn } from '../signal/track.ts';
+
+/**
+ * Does the stop take the power away? A status bit that follows the button shows only that the button has a spare contact; that the
+ * drives lost their power a person must see. And letting the button out again must start nothing (IEC 60204-1, 9.2 and 10.7).
+ */
+export const stop: Check<StopEvidence> = {
+  name: 'stop',
+  gather,
+  judge,
+  teaches: () => ({ motorsOff: false }),
+};
+
+const stopsAsked = (scene: Scene): readonly Switch[] =>
+  switchesAsked(scene).filter(({ duty }) => duty.includes('stop'));
+
+function* gather(scene: Scene): Procedure<StopEvidence> {
+  const latest: Latest = { status: scene.now };
+  for (const pressed of stopsAsked(scene)) yield { keep: yield* stopOf(pressed, scene, latest) };
+}
+
+function* stopOf(pressed: Switch, scene: Scene, latest: Latest): Asking<StopEvidence> {
+  const { subject } = pressed;
+  const target = scene.known.answering[subject] ?? pressed.input;
+  const base = {
+    subject,
+    target,
+    missing: undefined,
+    followed: undefined,
+    power: undefined,
+    restarted: undefined,
+    traces: [],
+  };
+  const clear = yield* untilUnbroken(
+    { check: 'stop', action: 'confirm', topic: 'stop-area-clear', subject, seconds: timeToAnswer },
+    latest,
+  );
+  if (clear.answer !== 'yes') return { ...base, missing: refusal(clear) ?? 'not-confirmed' };
+  const on = yield* untilUnbroken(
+    { check: 'stop', action: 'power', what: 'motors', to: 'on', seconds: timeToPlug },
+    latest,
+  );
+  if (on.answer !== 'done') return { ...base, missing: refusal(on) ?? 'not-confirmed' };
+  const rest = latest.status && stateIn(latest.status, target);
+  const press = {
+    check: 'stop',
+    action: 'press',
+    subject,
+    round: 1,
+    rounds: 1,
+    expect: 'answer',
+    deaf: scene.known.flickering,
+    seconds: timeToPress,
+  } as const;
+  const operated = yield* untilUnbroken(press, latest);
+  const why = refusal(operated);
+  if (why) return { ...base, missing: why };
+  const move = excursions(operated.window, scene.known.flickering).find((each) => each.input === target);
+  if (!move && operated.by === 'time') return { ...base, missing: 'no-answer-given' };
+  const look = yield* untilUnbroken(
+    { check: 'stop', action: 'look', topic: 'power', subject, seconds: timeToAnswer },
+    latest,
+  );
+  const state = latest.status && stateIn(latest.status, target);
+  const latched = !rest || !state || !sameState(rest, state) || !move;
+  const release = {
+    check: 'stop',
+    action: 'release',
+    subject,
+    watch: [target],
+    why: 'latched',
+    seconds: timeToPlug,
+  } as const;
+  const out = latched ? yield* untilUnbroken(release, latest) : undefined;
+  const stayed = yield* untilUnbroken(
+    { check: 'stop', action: 'confirm', topic: 'stayed-off', subject, seconds: timeToAnswer },
+    latest,
+  );
+  return {
+    ...base,
+    followed: move !== undefined,
+    power: look.answer,
+    restarted:
+      stayed.answer === 'no' || [out, stayed].some((each) => each && movedAfter(each))
+        ? true
+        : stayed.answer === 'yes'
+          ? false
+          : undefined,
+    traces: [
+      traceOf(operated.window, 'stop', [target]),
+      ...(out ? [traceOf(out.window, 'unlatch', [target])] : []),
+    ],
+  };
+}
+
+/** Commanded motion by itself after the button is let out. */
+const movedAfter = ({ window }: Ended): boolean =>
+  window.readings.some(
+    (each) => each.kind === 'status' && (each.activity === 'moving' || each.activity === 'homing'),
+  );
+
+function judge(kept: readonly StopEvidence[], scene: Scene): readonly Verdict[] {
+  return stopsAsked(scene).map(({ subject }) => {
+    const item = kept.find((each) => each.subject === subject);
+    return item ? judgeStop(item) : withoutEvidence({ check: 'stop', subject }, 'stopped');
+  });
+}

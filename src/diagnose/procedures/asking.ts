@@ -1,0 +1,38 @@
+import type { Ask } from '../../model/ask.ts';
+import { allSwitches, type Switch } from '../../model/machine.ts';
+import type { Ended, Scene } from '../../model/procedure.ts';
+import type { StatusReading } from '../../model/reading.ts';
+import type { Missing } from '../../model/verdict.ts';
+import { lastStatus } from '../signal/track.ts';
+
+/** A piece of a procedure that asks and comes to a result. */
+export type Asking<Result> = Generator<{ readonly ask: Ask }, Result, Ended>;
+
+/** What the stream last said, carried from ask to ask. */
+export interface Latest {
+  status: StatusReading | undefined;
+}
+
+export function* put(ask: Ask, latest: Latest): Asking<Ended> {
+  const ended = yield { ask };
+  latest.status = ended.by === 'gap' ? undefined : lastStatus(ended.window);
+  return ended;
+}
+
+/** Why an answer leaves a check without its evidence; undefined for "done" and "yes". */
+export function refusal(ended: Ended): Missing | undefined {
+  switch (ended.answer) {
+    case 'skip':
+      return 'skipped';
+    case 'cannot':
+      return 'cannot';
+    case 'not-sure':
+      return 'not-sure';
+    default:
+      return undefined;
+  }
+}
+
+/** The switches a check is about, in the order of the file. */
+export const switchesAsked = ({ machine, only }: Scene): readonly Switch[] =>
+  allSwitches(machine).filter((each) => !only || only.includes(each.subject) || only.includes(each.input));

@@ -1,0 +1,49 @@
+import type { InputName, Switch } from '../../model/machine.ts';
+import type { CheckName } from '../../model/verdict.ts';
+import { timeToPlug, timeToPress } from '../limits.ts';
+import type { Excursion } from '../signal/excursion.ts';
+import { sameState, stateIn } from '../signal/track.ts';
+import { type Asking, type Latest, put } from './asking.ts';
+
+interface After {
+  readonly halted: boolean;
+  readonly saidLetGo: boolean;
+}
+
+/**
+ * What a press may leave behind: a halt to clear by the person's own control, a switch still operated. Returns the inputs that
+ * stayed away although she had let go; a latching stop is meant to stay and only has to be unlatched.
+ */
+export function* letGo(
+  pressed: Switch,
+  check: CheckName,
+  moved: readonly Excursion[],
+  { halted, saidLetGo }: After,
+  latest: Latest,
+): Asking<readonly InputName[]> {
+  const { subject } = pressed;
+  if (halted && latest.status?.activity === 'fault') {
+    yield* put({ check, action: 'clear', subject, seconds: timeToPlug }, latest);
+  }
+  const held = stillAway(moved, latest);
+  if (held.length === 0) return [];
+  const latches = pressed.duty.includes('stop');
+  const why = latches ? 'latched' : saidLetGo ? 'sticks' : 'held';
+  const watch = held.map((each) => each.input);
+  const released = yield* put(
+    { check, action: 'release', subject, watch, why, seconds: timeToPress },
+    latest,
+  );
+  if (released.by === 'gap') return [];
+  if (why === 'sticks') return watch;
+  return released.answer === 'done' ? stillAway(held, latest).map((each) => each.input) : [];
+}
+
+function stillAway(moved: readonly Excursion[], latest: Latest): readonly Excursion[] {
+  const { status } = latest;
+  if (!status) return [];
+  return moved.filter((each) => {
+    const now = stateIn(status, each.input);
+    return now !== undefined && !sameState(now, each.rest);
+  });
+}
