@@ -87,6 +87,8 @@ export type UnreadableWhy =
   | 'unknown-sentence'
   | 'wrong-field-count'
   | 'wrong-number'
+  /** Its sequence or clock contradicts the reports before it and no second report agrees with it. */
+  | 'out-of-step'
   | 'before-declaration';
 
 /** The stream was interrupted: what was known of levels and position before it no longer holds. */
