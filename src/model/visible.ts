@@ -1,13 +1,32 @@
-/** C0 and C1 control bytes, delete, line separators, and the marks that turn the reading direction or have no width. */
-const unseen = /[\u0000-\u001f\u007f-\u009f\u061c\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]/g;
+/**
+ * What must not reach a terminal or a page as it is: C0 and C1 controls, line and paragraph separators, marks that turn the
+ * writing direction (Unicode Standard Annex 9), and halves of a surrogate pair.
+ */
+const unsafe =
+  /[\u0000-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
 
-const escaped = (mark: string): string => {
-  const code = mark.charCodeAt(0);
-  return code < 256 ? `\\x${code.toString(16).padStart(2, '0')}` : `\\u${code.toString(16).padStart(4, '0')}`;
-};
+/** Text as a person may be shown it: one line, every control character written out as \xNN or \uNNNN. */
+export function visible(text: string): string {
+  return text.replace(unsafe, (character) => {
+    const code = character.charCodeAt(0);
+    return code < 0x100 ? hexByte(code) : `\\u${code.toString(16).padStart(4, '0')}`;
+  });
+}
 
 /**
- * Text from a stream or a file as it may stand on a screen or in a document: what would act on a terminal or hide in print is
- * shown as an escape. Doing it twice changes nothing.
+ * Bytes, held as latin1 characters, as printable ASCII that `unescapeBytes` turns back exactly: backslash, controls and
+ * everything from 0x7f on become \xNN.
  */
-export const visible = (text: string): string => text.replace(unseen, escaped);
+export function escapeBytes(text: string): string {
+  return text.replace(/[^\x20-\x5b\x5d-\x7e]/g, (character) => hexByte(character.charCodeAt(0) & 0xff));
+}
+
+/** The latin1 characters that `escapeBytes` was given; undefined where the text could not have come from it. */
+export function unescapeBytes(text: string): string | undefined {
+  const bytes = text.replace(/\\x([0-9a-f]{2})/g, (_, hex: string) =>
+    String.fromCharCode(Number.parseInt(hex, 16)),
+  );
+  return escapeBytes(bytes) === text ? bytes : undefined;
+}
+
+const hexByte = (code: number) => `\\x${code.toString(16).padStart(2, '0')}`;

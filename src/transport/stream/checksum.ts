@@ -1,0 +1,9 @@
+/** XOR of the characters' codes, as NMEA 0183 sums the characters between `$` and `*`. */
+export function xorOf(text: string): number {
+  let sum = 0;
+  for (let i = 0; i < text.length; i++) sum ^= text.charCodeAt(i);
+  return sum & 0xff;
+}
+
+/** Two upper-case hex digits, the high one first. */
+export const sumDigits = (text: string): string => xorOf(text).toString(16).toUpperCase().padStart(2, '0');
