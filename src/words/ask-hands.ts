@@ -1,8 +1,8 @@
 import type { Ask } from '../model/ask.ts';
 import type { Machine } from '../model/machine.ts';
-import type { AskWords } from './ask-words.ts';
 import { cautions, dropCaution } from './cautions.ts';
 import { secondsText } from './figures.ts';
+import type { AskWords } from './instruction.ts';
 import { named, shortly } from './place.ts';
 
 type Of<Action extends Ask['action']> = Extract<Ask, { readonly action: Action }>;

@@ -1,8 +1,8 @@
 import type { Ask, ConfirmTopic } from '../model/ask.ts';
 import { type Machine, verticalAxes } from '../model/machine.ts';
-import type { AskWords } from './ask-words.ts';
 import { cautions, dropCaution } from './cautions.ts';
 import { listed } from './figures.ts';
+import type { AskWords } from './instruction.ts';
 import { named, shortly, terminalOf } from './place.ts';
 
 type Look = Extract<Ask, { readonly action: 'look' }>;

@@ -1,8 +1,8 @@
 import type { Ask } from '../model/ask.ts';
 import type { Machine } from '../model/machine.ts';
-import type { AskWords } from './ask-words.ts';
 import { cautions } from './cautions.ts';
 import { listed } from './figures.ts';
+import type { AskWords } from './instruction.ts';
 import { named, sharesConnector, shortly, terminalOf } from './place.ts';
 
 type Plug = Extract<Ask, { readonly action: 'unplug' | 'replug' }>;

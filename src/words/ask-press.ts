@@ -1,8 +1,8 @@
 import type { Ask } from '../model/ask.ts';
 import { type Machine, switchOf } from '../model/machine.ts';
-import type { AskWords } from './ask-words.ts';
 import { cautions, dropCaution } from './cautions.ts';
 import { listed } from './figures.ts';
+import type { AskWords } from './instruction.ts';
 import { type Handling, handlingOf, named, shortly } from './place.ts';
 
 type Press = Extract<Ask, { readonly action: 'press' }>;
@@ -54,7 +54,7 @@ export function pressWords(ask: Press, machine: Machine): AskWords {
     };
   if (ask.check === 'stop')
     return {
-      text: `Press ${what} and leave it pressed in.`,
+      text: `Press ${what}, leave it pressed in, then say that you did.`,
       cautions: cautions('stayClear', 'statusNoProof'),
       short: `Press and leave in: ${place}`,
     };

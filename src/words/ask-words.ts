@@ -5,13 +5,9 @@ import { confirmWords, lookWords } from './ask-look.ts';
 import { plugWords } from './ask-plug.ts';
 import { pressWords, releaseWords } from './ask-press.ts';
 import { clip } from './figures.ts';
+import type { AskWords } from './instruction.ts';
 
-/** What a person is told for one ask. `short` is the line to be read at two metres, at most 60 characters. */
-export interface AskWords {
-  readonly text: string;
-  readonly cautions: readonly string[];
-  readonly short: string;
-}
+export type { AskWords };
 
 type Words = { readonly [Action in Ask['action']]: (ask: Of<Action>, machine: Machine) => AskWords };
 type Of<Action extends Ask['action']> = Extract<Ask, { readonly action: Action }>;

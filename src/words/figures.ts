@@ -1,4 +1,4 @@
-import type { Millis, Seconds, Share } from '../model/units.ts';
+import { type Millis, ms, type Seconds, type Share } from '../model/units.ts';
 
 /** Digits after the point, trailing zeros dropped: 2 -> "2", 2.50 -> "2.5". */
 function digits(value: number, places: number): string {
@@ -14,6 +14,10 @@ export function timeText(time: Millis): string {
   if (value < 120_000) return `${digits(value / 1000, 1)} s`;
   return `${digits(value / 60_000, 1)} min`;
 }
+
+/** A bound told to a reader is rounded so that it still holds. */
+export const roundedUp = (time: Millis): Millis =>
+  ms(time < 10 ? Math.ceil(time * 10) / 10 : Math.ceil(time));
 
 export const secondsText = (time: Seconds): string => `${digits(time, 1)} s`;
 

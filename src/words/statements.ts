@@ -1,5 +1,5 @@
 import type { Facts, PressFacts, Resolution } from '../model/verdict.ts';
-import { counted, percentText, timeText } from './figures.ts';
+import { counted, percentText, roundedUp, timeText } from './figures.ts';
 
 /**
  * What n of n presses prove, and no more: the one-sided exact binomial bound 1 − 0.05^(1/n) on the share that could still go
@@ -19,7 +19,7 @@ export function resolutionStatement(seen: Resolution): string {
     seen.unreadable === 0 ? '' : `${counted(seen.unreadable, 'line')} unreadable`,
   ].filter((part) => part !== '');
   const lost = damage.length === 0 ? '' : ` ${damage.join(', ')}.`;
-  return `${counted(seen.reports, 'report')}, usually one every ${timeText(seen.median)}, longest hole ${timeText(seen.longest)}: a pulse shorter than ${timeText(seen.surePulse)} could have passed unseen.${lost}`;
+  return `${counted(seen.reports, 'report')}, usually one every ${timeText(seen.median)}, longest hole ${timeText(seen.longest)}: a pulse shorter than ${timeText(roundedUp(seen.surePulse))} could have passed unseen.${lost}`;
 }
 
 export function restStatement({ level, active, quietFor, edges }: NonNullable<Facts['rest']>): string {

@@ -1,0 +1,110 @@
+import { findingKinds, weightOf } from '../model/finding.ts';
+import type { AskRecord, SessionFacts } from '../model/session-facts.ts';
+import type { Verdict } from '../model/verdict.ts';
+import { visible } from '../model/visible.ts';
+import { retestTriggers } from '../words/acceptance.ts';
+import { explained } from '../words/explain.ts';
+import { findingWords, saidOf } from '../words/findings/catalogue.ts';
+import { changesFor } from './changes.ts';
+import { exitCodeFor } from './exit-code.ts';
+import { given } from './given.ts';
+import { inputMap } from './input-map.ts';
+import { cautionsFor, limitationsOf } from './limitations.ts';
+import type { ReportRecord } from './record.ts';
+import type { VerdictRecord } from './schema/verdict.ts';
+import { untestedOf } from './untested.ts';
+import { saysOf } from './verdict-says.ts';
+import { worstOf } from './worst.ts';
+
+/** The record of a session. The same facts give the same record anywhere; text from streams and files stands in it with its control characters shown. */
+export function buildRecord(facts: SessionFacts): ReportRecord {
+  const { tool, machine, verdicts, register, stream } = facts;
+  const kinds = new Set(verdicts.flatMap((each) => each.findings.map(({ kind }) => kind)));
+  const incomplete = facts.stopped || register.length > 0;
+  return shown({
+    schemaVersion: 1,
+    tool: { ...tool },
+    session: {
+      started: facts.started,
+      port: facts.port,
+      stopped: facts.stopped,
+      exit: exitCodeFor(verdicts, incomplete),
+      asked: {
+        checks: [...facts.asked.checks],
+        presses: facts.asked.presses,
+        rest: facts.asked.rest,
+        ...given({ only: facts.asked.only && [...facts.asked.only] }),
+      },
+      machineHash: facts.machineHash,
+      captureHash: facts.captureHash,
+    },
+    machine: {
+      name: machine.name,
+      units: machine.units,
+      polarity: machine.polarity,
+      ...given({ stand: machine.stand }),
+      axes: machine.axes.map(({ letter, kind, motors, travel, homes, positive, moves }) => ({
+        letter,
+        kind,
+        motors,
+        ...given({ travel: travel as number | undefined, homes, positive, moves }),
+      })),
+    },
+    worst: worstOf([...verdicts.map(({ status }) => status), ...(incomplete ? ['not-tested' as const] : [])]),
+    inputMap: [...inputMap(machine, verdicts)],
+    verdicts: verdicts.map((each) => verdictRecord(each, facts)),
+    explained: findingKinds
+      .filter((kind) => kinds.has(kind))
+      .map((kind) => {
+        const { title, means, next } = explained(kind);
+        return { kind, title, means, next: [...next] };
+      }),
+    untested: [...untestedOf(facts)],
+    cautions: [...cautionsFor(facts)],
+    limitations: [...limitationsOf(facts)],
+    changes: [...changesFor(facts)],
+    stillOut: register.map(({ subject, at }) => ({ subject, at })),
+    retest: [...retestTriggers],
+    stream: { ...stream, ...given({ median: stream.median, longest: stream.longest }) },
+    sent: facts.sent.map(({ at, text }) => ({ at, text })),
+    dialogue: facts.dialogue.map(askRecord),
+  });
+}
+
+function verdictRecord(verdict: Verdict, { machine }: SessionFacts): VerdictRecord {
+  const scene = { machine, subject: verdict.subject, together: verdict.findings.map(({ kind }) => kind) };
+  return {
+    check: verdict.check,
+    subject: verdict.subject,
+    status: verdict.status,
+    evidence: verdict.evidence,
+    missing: [...verdict.missing],
+    facts: verdict.facts,
+    findings: verdict.findings.map((finding) => ({
+      weight: weightOf[finding.kind],
+      title: findingWords[finding.kind].title,
+      said: saidOf(finding, scene),
+      facts: finding,
+    })),
+    says: [...saysOf(verdict)],
+    traces: [...verdict.traces],
+  };
+}
+
+const askRecord = ({ id, check, text, cautions, from, again, subject, to, by, answer }: AskRecord) => ({
+  id,
+  check,
+  text,
+  cautions: [...cautions],
+  from,
+  ...given({ again, subject, to, by, answer }),
+});
+
+/** Every text made visible, every absent field left out. */
+function shown<T>(value: T): T {
+  if (typeof value === 'string') return visible(value) as T;
+  if (Array.isArray(value)) return value.map(shown) as T;
+  if (value === null || typeof value !== 'object') return value;
+  const fields = Object.entries(value).filter(([, each]) => each !== undefined);
+  return Object.fromEntries(fields.map(([key, each]) => [key, shown(each)])) as T;
+}

@@ -1,0 +1,56 @@
+import { z } from 'zod';
+import type { Finding, FindingKind } from '../../model/finding.ts';
+
+type Of<Kind extends FindingKind> = Extract<Finding, { readonly kind: Kind }>;
+type ShapeOf<Kind extends FindingKind> = {
+  [Fact in Exclude<keyof Of<Kind>, 'kind'>]: z.ZodType<Of<Kind>[Fact]>;
+};
+
+const name = z.string();
+const names = z.array(name).readonly();
+const count = z.int().nonnegative();
+const contact = z.enum(['normally closed', 'normally open', 'unknown']);
+const plugs = z.array(z.strictObject({ subject: name, at: z.enum(['switch', 'controller']) })).readonly();
+
+/** The facts of each kind. A kind without a line here does not compile, nor does a line with a fact too many or too few. */
+const facts = {
+  'break-undetected': { input: name, breaks: names },
+  'polarity-reversed': { input: name },
+  'polarity-shared': { input: name, breaks: names },
+  'polarity-unknown': { input: name },
+  'never-changes': { input: name },
+  'stuck-active': { input: name },
+  'already-open': { input: name },
+  flickers: { input: name, edges: count },
+  'answers-elsewhere': { input: name, answeredBy: name },
+  'shifted-plug': { connector: name, by: z.int() },
+  'moves-together': { input: name, with: names },
+  'chain-blocked': { input: name, others: names },
+  chatters: { input: name, edges: count },
+  'misses-presses': { input: name, answered: count, asked: count },
+  sticks: { input: name },
+  'slow-answer': { input: name },
+  'floats-open': { input: name, edges: count },
+  'declared-otherwise': { declared: contact, found: contact },
+  'not-enabled': { input: name },
+  'wrong-plug': { input: name },
+  'still-out': { what: plugs },
+  'power-stays-on': {},
+  'status-not-following': { input: name },
+  restarts: {},
+  'controller-restarted': { times: count },
+  'conflicting-answers': { inputs: names },
+  'input-not-in-stream': { input: name },
+  'side-clash': { axis: name, side: name, end: name, positive: name },
+  'stream-gaps': { gaps: count, lost: count, unreadable: count },
+} satisfies { [Kind in FindingKind]: ShapeOf<Kind> };
+
+const members = Object.entries(facts).map(([kind, shape]) =>
+  z.strictObject({ kind: z.literal(kind), ...shape }),
+);
+
+/** A finding as the record holds it. */
+export const findingSchema = z.discriminatedUnion(
+  'kind',
+  members as unknown as [(typeof members)[number], ...typeof members],
+) as unknown as z.ZodType<Finding>;

@@ -1,0 +1,78 @@
+import type { UnreadableWhy } from '../../model/reading.ts';
+import type { Millis } from '../../model/units.ts';
+import { counted, timeText } from '../../words/figures.ts';
+import { blankWords } from '../../words/record-words.ts';
+import { endedWords, unreadableWords } from '../../words/stream-words.ts';
+import { checkWords } from '../../words/verdict-words.ts';
+import { type Block, text } from '../document.ts';
+import type { ReportRecord } from '../record.ts';
+
+const moment = (at: Millis): string => (at / 1000).toFixed(3);
+
+export const annexBlocks = (record: ReportRecord): readonly Block[] => [
+  { kind: 'group', heading: 'The recording', blocks: [recording(record)] },
+  { kind: 'group', heading: 'Written to the port by this tool', blocks: sentBlocks(record) },
+  { kind: 'group', heading: 'Asked and answered, word for word', blocks: dialogueBlocks(record) },
+];
+
+function recording({ session, stream }: ReportRecord): Block {
+  const unread = Object.entries(stream.unreadable) as [UnreadableWhy, number][];
+  const time = (value: Millis | undefined) => (value === undefined ? 'not observed' : timeText(value));
+  return {
+    kind: 'fields',
+    fields: [
+      ['Capture, SHA-256', session.captureHash],
+      ['Lines; status reports', `${stream.lines}; ${stream.reports}`],
+      ['Between two reports', `usually ${time(stream.median)}, longest ${time(stream.longest)}`],
+      ['Interruptions; lost reports', `${stream.gaps}; ${stream.lost}`],
+      ['Controller restarts', `${stream.restarts}`],
+      [
+        'Unreadable lines',
+        unread.length === 0
+          ? 'none'
+          : unread.map(([why, count]) => `${unreadableWords[why]}: ${count}`).join('; '),
+      ],
+      ['Inputs in the stream', stream.inputs.join(', ') || 'none'],
+      ['Axes in the stream', stream.axes.join(', ') || 'none'],
+    ],
+  };
+}
+
+function sentBlocks({ sent }: ReportRecord): readonly Block[] {
+  if (sent.length === 0) return [text('Nothing. Not one byte.')];
+  return [
+    text(`${counted(sent.length, 'line')}. Nothing else was written.`),
+    {
+      kind: 'table',
+      label: 'Written to the port',
+      columns: [{ head: 's', width: 12 }, { head: 'Bytes, control bytes escaped' }],
+      rows: sent.map((each) => [moment(each.at), each.text]),
+    },
+  ];
+}
+
+function dialogueBlocks({ dialogue }: ReportRecord): readonly Block[] {
+  if (dialogue.length === 0) return [text(blankWords.none)];
+  return [
+    {
+      kind: 'table',
+      label: 'Asked and answered',
+      columns: [
+        { head: 'No.', width: 6 },
+        { head: 's', width: 10 },
+        { head: 'Check', width: 11 },
+        { head: 'Shown' },
+        { head: 'Ended by', width: 16 },
+        { head: 'Answer', width: 10 },
+      ],
+      rows: dialogue.map((ask) => [
+        ask.again === undefined ? `${ask.id}` : [`${ask.id}`, `again ${ask.again}`],
+        moment(ask.from),
+        ask.check === 'resume' ? 'Resume' : checkWords[ask.check].title,
+        [ask.text, ...ask.cautions.map((each) => `– ${each}`)],
+        ask.by === undefined ? 'not ended' : endedWords[ask.by],
+        ask.answer ?? '',
+      ]),
+    },
+  ];
+}

@@ -1,0 +1,3 @@
+import type { ReportRecord } from './record.ts';
+
+export const titleOf = ({ machine }: ReportRecord): string => `Commissioning record: ${machine.name}`;
