@@ -1,0 +1,88 @@
+import { type Millis, ms } from '../model/units.ts';
+import { escapeBytes, unescapeBytes } from '../model/visible.ts';
+
+/**
+ * One line of capture.log: a received or a sent line, a gap, an opening. `at` is the host's monotonic clock in whole microseconds;
+ * texts are bytes as latin1 characters.
+ */
+export type CaptureEntry =
+  /** A line's first bytes and how many more there were. */
+  | { readonly kind: 'rx'; readonly at: Millis; readonly text: string; readonly cut: number }
+  /** The bytes written, with their line end. */
+  | { readonly kind: 'tx'; readonly at: Millis; readonly text: string }
+  /** The port went away, and what the system said of it. */
+  | { readonly kind: 'gap'; readonly at: Millis; readonly text: string }
+  /** The port was opened, under this name. */
+  | { readonly kind: 'opening'; readonly at: Millis; readonly text: string };
+
+/**
+ * An entry as its line, LF included: time in ms to 0.001, direction (with `+n` where n bytes were cut), the text with every byte
+ * outside printable ASCII, and the backslash, as \xNN.
+ */
+export function encodeEntry(entry: CaptureEntry): string {
+  const cut = entry.kind === 'rx' && entry.cut > 0 ? `+${entry.cut}` : '';
+  return `${entry.at.toFixed(3)} ${entry.kind}${cut} ${escapeBytes(entry.text)}\n`;
+}
+
+/** The entry of a line without its LF; undefined where the line is not exactly one that `encodeEntry` writes. */
+export function decodeEntry(line: string): CaptureEntry | undefined {
+  const found = /^(\d{1,12}\.\d{3}) (rx|tx|gap|opening)(?:\+([1-9]\d{0,14}))? (.*)$/.exec(line);
+  if (found === null) return undefined;
+  const [, time, kind, more, escaped = ''] = found;
+  const text = unescapeBytes(escaped);
+  if (text === undefined) return undefined;
+  const at = ms(Number(time));
+  if (kind === 'rx') return { kind, at, text, cut: Number(more ?? 0) };
+  if (more !== undefined) return undefined;
+  if (kind === 'tx' || kind === 'gap' || kind === 'opening') return { kind, at, text };
+  return undefined;
+}
+
+/** What a saved capture holds: entries, and lines that are none. */
+export type CaptureLine =
+  | CaptureEntry
+  /** Damaged after it was written. `line` counts from 1. */
+  | { readonly kind: 'damaged'; readonly line: number; readonly text: string };
+
+export interface CaptureReader {
+  /** The lines that these bytes of the file bring to their end. */
+  push(bytes: Uint8Array): readonly CaptureLine[];
+  /** Bytes up to and with the last LF: what follows was torn off while it was written and counts for nothing. */
+  readonly soundBytes: number;
+  /** Bytes behind the last LF. */
+  readonly tornBytes: number;
+}
+
+/** Reads a capture in pieces of any size, so that a long one need not be held whole. */
+export function captureReader(): CaptureReader {
+  let rest = Buffer.alloc(0);
+  let soundBytes = 0;
+  let lines = 0;
+  return {
+    push(bytes) {
+      const all = Buffer.concat([rest, bytes]);
+      const found: CaptureLine[] = [];
+      let start = 0;
+      for (let end = all.indexOf(LF); end !== -1; end = all.indexOf(LF, start)) {
+        const text = all.toString('latin1', start, end);
+        lines += 1;
+        found.push(decodeEntry(text) ?? { kind: 'damaged', line: lines, text });
+        start = end + 1;
+      }
+      soundBytes += start;
+      rest = all.subarray(start);
+      return found;
+    },
+    get soundBytes() {
+      return soundBytes;
+    },
+    get tornBytes() {
+      return rest.length;
+    },
+  };
+}
+
+const LF = 0x0a;
+
+/** A moment as a capture keeps it: whatever judged it live judges the same number again. */
+export const toMicrosecond = (moment: Millis): Millis => ms(Math.round(moment * 1000) / 1000);

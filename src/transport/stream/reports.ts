@@ -1,0 +1,83 @@
+import type { Reading, UnreadableWhy } from '../../model/reading.ts';
+import { type Millis, type Mm, mm, type Volts, volts } from '../../model/units.ts';
+import type { Declaration } from './declarations.ts';
+import type { EdgeSentence, StatusSentence, VoltsSentence } from './sentence.ts';
+import type { Steps } from './steps.ts';
+
+interface Scene {
+  readonly arrived: Millis;
+  readonly declared: Declaration;
+  readonly clock: Steps;
+}
+
+/** The reading but for its segment, which a restart raises first; or why the report is not believed. */
+type Found =
+  | { readonly reading: WithoutSegment; readonly restarted: boolean }
+  | { readonly why: UnreadableWhy };
+
+type WithoutSegment = Reading extends infer Each
+  ? Each extends { readonly kind: 'status' | 'edge' | 'volts' }
+    ? Omit<Each, 'segment'>
+    : never
+  : never;
+
+/** A status whose count of levels has been settled with the declaration. */
+export function readingOfStatus(status: StatusSentence, { arrived, declared, clock }: Scene): Found {
+  const { axes, inputs, units } = declared;
+  const positions = perItem(status.positions, axes.length);
+  if (positions === undefined) return { why: 'wrong-field-count' };
+  const taken = clock.take({ kind: 'status', seq: status.seq, clock: status.ms, arrived });
+  if (taken.kind === 'out-of-step') return { why: 'out-of-step' };
+  const reading = {
+    kind: 'status' as const,
+    arrived,
+    at: taken.at,
+    lost: taken.lost,
+    inputs,
+    axes,
+    activity: status.activity,
+    levels: status.levels.length > 0 ? status.levels : inputs.map(() => '?' as const),
+    active: status.active.length > 0 ? status.active : inputs.map(() => '?' as const),
+    positions: positions.map((at) => (at === undefined ? undefined : inMm(at, units))),
+  };
+  return { reading, restarted: taken.kind === 'restarted' };
+}
+
+export function readingOfEdge(edge: EdgeSentence, { arrived, declared, clock }: Scene): Found {
+  const input = declared.inputs[edge.input];
+  if (input === undefined) return { why: 'wrong-number' };
+  const taken = clock.take({ kind: 'edge', seq: edge.seq, clock: edge.us, arrived });
+  if (taken.kind === 'out-of-step') return { why: 'out-of-step' };
+  const reading = {
+    kind: 'edge' as const,
+    arrived,
+    at: taken.at,
+    lost: taken.lost,
+    input,
+    level: edge.level,
+  };
+  return { reading, restarted: false };
+}
+
+export function readingOfVolts(report: VoltsSentence, { arrived, declared, clock }: Scene): Found {
+  const { inputs } = declared;
+  const values = perItem(report.millivolts, inputs.length);
+  if (values === undefined) return { why: 'wrong-field-count' };
+  const at = clock.place(report.ms, arrived);
+  if (at === undefined) return { why: 'out-of-step' };
+  const inVolts = values.map((mV): Volts | undefined => (mV === undefined ? undefined : volts(mV / 1000)));
+  return { reading: { kind: 'volts', arrived, at, inputs, volts: inVolts }, restarted: false };
+}
+
+/** One value an item. No fields at all, or a single empty one, say that none is reported. */
+function perItem(
+  fields: readonly (number | undefined)[],
+  count: number,
+): readonly (number | undefined)[] | undefined {
+  if (fields.length === count) return fields;
+  const none = fields.length === 0 || (fields.length === 1 && fields[0] === undefined);
+  return none ? new Array<undefined>(count).fill(undefined) : undefined;
+}
+
+/** An inch is 25.4 mm exactly (ISO 31-1). */
+const inMm = (position: number, units: 'mm' | 'inch'): Mm => mm(units === 'mm' ? position : position * 25.4);
