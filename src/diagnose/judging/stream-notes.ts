@@ -1,0 +1,48 @@
+import type { Finding } from '../../model/finding.ts';
+import type { Reading } from '../../model/reading.ts';
+import type { CheckName, Verdict } from '../../model/verdict.ts';
+import { statusOf } from './status.ts';
+
+/** Counts what went wrong with the stream itself while a check ran; noted beside the verdicts, it changes none of them. */
+export class StreamNotes {
+  private gaps = 0;
+  private lost = 0;
+  private unreadable = 0;
+  private restarts = 0;
+  private afterOpening = true;
+
+  take(reading: Reading): void {
+    if (reading.kind === 'gap') {
+      if (reading.why === 'lost-port' || reading.why === 'declaration-changed') this.gaps++;
+      if (reading.why === 'controller-restarted') this.restarts++;
+      this.afterOpening = reading.why === 'opened';
+      return;
+    }
+    /** A port is opened in the middle of a line: its first fragment is nobody's fault. */
+    if (reading.kind === 'unreadable' && !this.afterOpening) this.unreadable++;
+    if ('lost' in reading) this.lost += reading.lost;
+    this.afterOpening = false;
+  }
+
+  /** The note for the check that just ended, if there is anything to note; counting begins anew. */
+  verdict(check: CheckName): readonly Verdict[] {
+    const { gaps, lost, unreadable, restarts } = this;
+    this.gaps = this.lost = this.unreadable = this.restarts = 0;
+    const findings: Finding[] = [];
+    if (restarts > 0) findings.push({ kind: 'controller-restarted', times: restarts });
+    if (gaps + lost + unreadable > 0) findings.push({ kind: 'stream-gaps', gaps, lost, unreadable });
+    if (findings.length === 0) return [];
+    return [
+      {
+        check,
+        subject: 'stream',
+        status: statusOf(findings),
+        evidence: 'commanded',
+        findings,
+        missing: [],
+        facts: {},
+        traces: [],
+      },
+    ];
+  }
+}

@@ -1,0 +1,75 @@
+import { rulesVersion } from '../diagnose/checks/registry.ts';
+import type { Machine } from '../model/machine.ts';
+import { ToolError } from '../model/tool-error.ts';
+import type { CommissionOptions } from './commission-options.ts';
+import { SessionFolder, type SessionHeader, sha256 } from './folder.ts';
+import { machineOf, readSession, type SavedSession } from './saved-session.ts';
+
+export interface Beginning {
+  readonly folder: SessionFolder;
+  readonly saved: SavedSession | undefined;
+  readonly machine: Machine;
+  readonly header: SessionHeader;
+}
+
+/** A new session in an empty folder, or the one that is there. */
+export function begin(options: CommissionOptions): Beginning {
+  const folder = new SessionFolder(options.folder);
+  if (options.resume && folder.exists) {
+    const saved = readSession(folder);
+    refuseIfChanged(saved, options);
+    return { folder, saved, machine: saved.machine, header: saved.header };
+  }
+  const { machineText, checks, presses, restSeconds, only, toolVersion, startedUtc } = options;
+  if (machineText === undefined) {
+    throw new ToolError(
+      'wrong-usage',
+      'No machine file was given.',
+      'Name one with --machine; tellwire check --new machine prints one to begin with.',
+    );
+  }
+  const header: SessionHeader = {
+    format: 1,
+    tool: toolVersion,
+    rules: rulesVersion,
+    started: startedUtc,
+    port: options.source.port,
+    machineHash: sha256(machineText),
+    checks: [...checks],
+    presses,
+    restSeconds,
+    ...(only && { only: [...only] }),
+  };
+  const machine = machineOf(machineText);
+  return {
+    folder: SessionFolder.create(options.folder, header, machineText),
+    saved: undefined,
+    machine,
+    header,
+  };
+}
+
+/** Evidence gathered under one machine file or one set of rules is not gone on with under another. */
+function refuseIfChanged({ header, retraced }: SavedSession, { machineText }: CommissionOptions): void {
+  const refuse = (what: string, tryNext: string): never => {
+    throw new ToolError('session-differs', what, tryNext);
+  };
+  if (machineText !== undefined && sha256(machineText) !== header.machineHash) {
+    refuse(
+      'The machine file is not the one this session began with.',
+      'Leave out --machine to go on with its copy, or begin a new session.',
+    );
+  }
+  if (header.rules !== rulesVersion) {
+    refuse(
+      `This session was judged by rules ${header.rules}; this version judges by rules ${rulesVersion}.`,
+      'Look at it with replay, or begin a new session.',
+    );
+  }
+  if (retraced.parted) {
+    refuse(
+      'The journal asks something else than the capture leads to; one of the two was changed.',
+      'Look at it with replay, or begin a new session.',
+    );
+  }
+}

@@ -1,0 +1,20 @@
+import type { Source, Timekeeper } from '../model/source.ts';
+import type { CheckName } from '../model/verdict.ts';
+import type { Face } from './operator.ts';
+
+export interface CommissionOptions {
+  readonly source: Source;
+  readonly face: Face;
+  readonly time: Timekeeper;
+  readonly folder: string;
+  readonly resume: boolean;
+  /** Undefined on a resume: the session's own copy is used. */
+  readonly machineText: string | undefined;
+  readonly checks: readonly CheckName[];
+  readonly presses: number;
+  readonly restSeconds: number;
+  readonly only: readonly string[] | undefined;
+  readonly toolVersion: string;
+  /** UTC, ISO 8601; read once from a clock by the caller, used only where a session begins. */
+  readonly startedUtc: string;
+}

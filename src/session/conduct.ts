@@ -1,0 +1,222 @@
+import type { Ask, AskEnd } from '../model/ask.ts';
+import type { Machine } from '../model/machine.ts';
+import type { Reading } from '../model/reading.ts';
+import { type Millis, ms, seconds } from '../model/units.ts';
+import type { Verdict } from '../model/verdict.ts';
+import { askWords } from '../words/ask-words.ts';
+import { OpenAsk } from './asks-open.ts';
+import type { Course } from './course.ts';
+import { EdgeListener } from './heard.ts';
+import type { Face, Reply } from './operator.ts';
+import type { Recorder } from './recorder.ts';
+import type { Retraced } from './retrace.ts';
+import type { SessionClock } from './session-clock.ts';
+import { isGap } from './stream-reader.ts';
+import { VerdictBook } from './verdict-book.ts';
+
+/** How often an answered ask is looked at again while no reading comes. */
+const lookAgain = ms(250);
+const timeToConfirm = seconds(60);
+
+export interface ConductParts {
+  readonly course: Course;
+  readonly machine: Machine;
+  readonly face: Face;
+  readonly recorder: Recorder;
+  readonly clock: SessionClock;
+  readonly past: Retraced | undefined;
+  /** Called once, when every check is through or the person stopped. */
+  readonly onOver: (outcome: { readonly verdicts: readonly Verdict[]; readonly stopped: boolean }) => void;
+}
+
+/** Puts the course's asks to a person one at a time, closes each by what is seen, said or timed out, and keeps the journal. */
+export class Conduct {
+  private readonly parts: ConductParts;
+  private readonly edges = new EdgeListener();
+  private readonly book: VerdictBook;
+  /** After a resume, what is still out is confirmed before anything else. */
+  private readonly asides: Ask[];
+  private open: OpenAsk | undefined;
+  private nextId: number;
+  private again: number | undefined;
+  private streamIsThere = false;
+  private deadline: (() => void) | undefined;
+  private nextLook: (() => void) | undefined;
+  private begun: boolean;
+  private over = false;
+
+  constructor(parts: ConductParts) {
+    const { past, course, face, recorder, clock } = parts;
+    this.parts = parts;
+    this.nextId = (past?.lastId ?? 0) + 1;
+    this.again = past?.inFlight?.id;
+    this.begun = course.pending !== undefined || course.isOver;
+    this.asides = course.register.map(({ subject, at }) => {
+      return { check: 'resume', action: 'confirm', topic: 'still-out', subject, at, seconds: timeToConfirm };
+    });
+    this.book = new VerdictBook(face, (verdict) => recorder.verdict(verdict, clock.now()));
+    if (past) this.book.restore(past);
+  }
+
+  /** What one capture entry said. All of it counts before anything is concluded, as it will when the session is read again. */
+  heard(readings: readonly Reading[]): void {
+    if (this.over) return;
+    for (const reading of readings) {
+      this.parts.course.reading(reading);
+      this.open?.feed(reading);
+      this.parts.face.show({ kind: 'reading', reading });
+      for (const heard of this.edges.take(reading)) if (this.open) this.parts.face.show(heard);
+      if (isGap(reading)) this.streamIsThere = false;
+      if (reading.kind === 'status') this.streamIsThere = true;
+    }
+    if (this.open && readings.some(isGap)) this.end({ by: 'gap' });
+    this.look();
+  }
+
+  /** A person, or a program in her place, said something. */
+  reply(reply: Reply): void {
+    if (this.over) return;
+    if (reply.kind === 'gone') this.stop();
+    else if (reply.kind === 'wrong') this.refuse(reply.found);
+    else if (reply.id !== this.open?.id) this.answeredLate(reply.id, reply.answer);
+    else this.answered(this.open, reply.answer);
+  }
+
+  /** The person ends here; what she already gave is kept and can be gone on with. */
+  stop(): void {
+    if (this.over) return;
+    if (this.open) this.close(this.open, { by: 'answer', answer: 'stop' });
+    this.book.giveForNow(this.parts.course.stop());
+    this.finish(true);
+  }
+
+  private answered(open: OpenAsk, answer: string): void {
+    const word = open.answers.find((each) => each === answer);
+    if (!word) {
+      this.refuse(answer);
+      return;
+    }
+    this.parts.recorder.note<'answer'>({ kind: 'answer', id: open.id, answer }, this.now());
+    if (word === 'stop') {
+      this.stop();
+      return;
+    }
+    open.say(word, this.now());
+    this.look();
+  }
+
+  /** To an ask that has ended: written down and ignored, but for "stop" while nothing is asked. */
+  private answeredLate(id: number, answer: string): void {
+    if (!(id > 0 && id < this.nextId)) {
+      this.refuse(`an answer to ask ${id}`);
+      return;
+    }
+    this.parts.recorder.note<'answer'>({ kind: 'answer', id, answer, ignored: true }, this.now());
+    if (!this.open && answer === 'stop') this.stop();
+  }
+
+  private refuse(found: string): void {
+    this.parts.face.show({ kind: 'refused', id: this.open?.id, found, allowed: this.open?.answers ?? [] });
+  }
+
+  private look(): void {
+    if (this.over) return;
+    const end = this.open?.endAt(this.now());
+    if (end) this.end(end);
+    if (this.open?.isWatchedOn) this.lookSoon();
+    if (!this.open && this.streamIsThere && !this.over) this.goOn();
+  }
+
+  /** Time passes even where nothing arrives. */
+  private lookSoon(): void {
+    this.nextLook ??= this.parts.clock.after(lookAgain, () => {
+      this.nextLook = undefined;
+      this.look();
+    });
+  }
+
+  private goOn(): void {
+    const { course } = this.parts;
+    const aside = this.asides.shift();
+    if (aside) {
+      this.put(aside, undefined);
+      return;
+    }
+    if (!this.begun) {
+      this.begun = true;
+      this.book.give(course.start());
+    }
+    if (course.pending) {
+      const { again } = this;
+      this.again = undefined;
+      course.put(this.now());
+      this.put(course.pending, again);
+    } else if (course.isOver) this.finish(false);
+  }
+
+  private put(ask: Ask, again: number | undefined): void {
+    const { recorder, face, course, clock, machine } = this.parts;
+    const id = this.nextId++;
+    const { text, cautions } = askWords(ask, machine);
+    const at = this.now();
+    const open = new OpenAsk(id, ask, at, course.lastStatus);
+    this.open = open;
+    recorder.note<'ask'>({ kind: 'ask', id, ...(again !== undefined && { again }), ask, text, cautions }, at);
+    face.show({
+      kind: 'ask',
+      id,
+      ...(again !== undefined && { again }),
+      ask,
+      text,
+      cautions,
+      answers: open.answers,
+    });
+    if (open.deadline !== undefined) this.deadline = clock.after(ms(open.deadline - at), () => this.look());
+  }
+
+  private end(end: AskEnd): void {
+    const { open } = this;
+    if (!open) return;
+    this.close(open, end);
+    const { course } = this.parts;
+    if (open.ask.check !== 'resume') this.book.give(course.end(end, this.now()));
+    else {
+      course.aside(open.ask, end);
+      if (end.answer !== 'yes') this.beginRowAgain(open.ask);
+    }
+  }
+
+  /** A plug that was out when the session broke off and may not be out any more: its row cannot be gone on with. */
+  private beginRowAgain(aside: Ask): void {
+    const { course, recorder, face } = this.parts;
+    const { pending } = course;
+    const isItsRow =
+      pending && 'subject' in pending && 'subject' in aside && pending.subject === aside.subject;
+    if (!isItsRow || this.again === undefined) return;
+    recorder.note<'ended'>({ kind: 'ended', id: this.again, by: 'gap' }, this.now());
+    face.show({ kind: 'ended', id: this.again, by: 'gap' });
+    this.again = undefined;
+    this.book.give(course.end({ by: 'gap' }, this.now()));
+  }
+
+  private close({ id }: OpenAsk, { by, answer, answeredAt }: AskEnd): void {
+    this.open = undefined;
+    this.deadline?.();
+    this.nextLook?.();
+    this.deadline = this.nextLook = undefined;
+    const told = answer === undefined ? {} : { answer };
+    const when = answeredAt === undefined ? {} : { answeredAt };
+    this.parts.recorder.note<'ended'>({ kind: 'ended', id, by, ...told, ...when }, this.now());
+    this.parts.face.show({ kind: 'ended', id, by, ...told });
+  }
+
+  private finish(stopped: boolean): void {
+    this.book.giveForNow(this.parts.course.takenBack(this.book.all()));
+    this.over = true;
+    this.parts.onOver({ verdicts: this.book.all(), stopped });
+  }
+
+  private now(): Millis {
+    return this.parts.clock.now();
+  }
+}

@@ -1,0 +1,157 @@
+import type { AnyCheck, CheckRun } from '../diagnose/checks/any-check.ts';
+import { cappedWhileOut } from '../diagnose/judging/still-out.ts';
+import { StreamNotes } from '../diagnose/judging/stream-notes.ts';
+import type { Ask, AskEnd } from '../model/ask.ts';
+import type { InputName, Machine, Subject } from '../model/machine.ts';
+import type { Known, Scene } from '../model/procedure.ts';
+import type { Reading, StatusReading } from '../model/reading.ts';
+import type { OutItem } from '../model/session-facts.ts';
+import type { Millis, Seconds } from '../model/units.ts';
+import type { CheckName, Verdict } from '../model/verdict.ts';
+import { registerAfter, subjectsOut } from './register.ts';
+
+export interface CourseOptions {
+  readonly machine: Machine;
+  readonly checks: readonly AnyCheck[];
+  readonly presses: number;
+  readonly rest: Seconds;
+  readonly only: readonly Subject[] | undefined;
+}
+
+/**
+ * The checks one after the other, fed with readings and with how each ask ended. It knows no clock, file or port: a live session
+ * and a saved one drive the very same course, which is why they come to the same verdicts.
+ */
+export class Course {
+  private readonly options: CourseOptions;
+  private readonly remaining: AnyCheck[];
+  private run: CheckRun | undefined;
+  private running: CheckName | undefined;
+  private known: Known = {
+    flickering: [],
+    answering: {},
+    restInDoubt: [],
+    touchedAsked: [],
+    motorsOff: false,
+  };
+  private status: StatusReading | undefined;
+  private inputs: readonly InputName[] = [];
+  private open:
+    | { readonly from: Millis; readonly lead: StatusReading | undefined; readonly readings: Reading[] }
+    | undefined;
+  private readonly notes = new StreamNotes();
+  private ask: Ask | undefined;
+  register: readonly OutItem[] = [];
+
+  constructor(options: CourseOptions) {
+    this.options = options;
+    this.remaining = [...options.checks];
+  }
+
+  /** The ask that waits to be put or to end. */
+  get pending(): Ask | undefined {
+    return this.ask;
+  }
+
+  /** Every check has been gone through. */
+  get isOver(): boolean {
+    return this.ask === undefined && this.run === undefined && this.remaining.length === 0;
+  }
+
+  /** The last status since the stream was last interrupted. */
+  get lastStatus(): StatusReading | undefined {
+    return this.status;
+  }
+
+  reading(reading: Reading): void {
+    this.notes.take(reading);
+    if (reading.kind === 'gap') this.status = undefined;
+    if (reading.kind === 'status') this.status = reading;
+    if (reading.kind === 'declared') this.inputs = reading.inputs;
+    this.open?.readings.push(reading);
+  }
+
+  /** Begins with the first check; wants the stream to be there already. Verdicts come at once where nothing needs asking. */
+  start(): readonly Verdict[] {
+    return this.run || this.ask ? [] : this.onward();
+  }
+
+  /** The ask is put: its window opens. */
+  put(at: Millis): void {
+    this.open = { from: at, lead: this.status, readings: [] };
+  }
+
+  /** The ask ended: its window closes, the procedure goes on, and what it thereby finished is judged. */
+  end(end: AskEnd, at: Millis): readonly Verdict[] {
+    const { ask, open, run } = this;
+    if (!ask || !run) return [];
+    this.register = registerAfter(this.register, ask, end);
+    this.open = undefined;
+    const { from, lead, readings } = open ?? { from: at, lead: this.status, readings: [] };
+    this.ask = run.next({ ...end, window: { from, to: at, lead, readings } });
+    return this.ask ? [] : [...this.finishCheck(run), ...this.onward()];
+  }
+
+  /** An ask outside the checks ended (after a resume): only the register learns from it. */
+  aside(ask: Ask, end: AskEnd): void {
+    this.register = registerAfter(this.register, ask, end);
+  }
+
+  /** Broken off: what was kept is judged, everything else comes out as not tested. */
+  stop(): readonly Verdict[] {
+    const verdicts = this.run ? [...this.finishCheck(this.run)] : [];
+    for (let check = this.remaining.shift(); check; check = this.remaining.shift()) {
+      verdicts.push(...check.begin(this.scene()).verdicts());
+    }
+    this.ask = undefined;
+    this.run = undefined;
+    return verdicts;
+  }
+
+  private onward(): readonly Verdict[] {
+    const verdicts: Verdict[] = [];
+    for (let check = this.remaining.shift(); check; check = this.remaining.shift()) {
+      this.run = check.begin(this.scene());
+      this.running = check.name;
+      this.ask = this.run.start();
+      if (this.ask) return verdicts;
+      verdicts.push(...this.finishCheck(this.run));
+    }
+    return verdicts;
+  }
+
+  private finishCheck(run: CheckRun): readonly Verdict[] {
+    const verdicts = run.verdicts();
+    const stream = this.running ? this.notes.verdict(this.running) : [];
+    this.known = { ...this.known, ...run.known() };
+    this.run = undefined;
+    return [...verdicts.map((verdict) => cappedWhileOut(verdict, this.register)), ...stream];
+  }
+
+  /** Verdicts given earlier on what is still out at the end: a plug that hangs loose takes its proof with it. */
+  takenBack(given: readonly Verdict[]): readonly Verdict[] {
+    const out = new Set(subjectsOut(this.register, this.options.machine));
+    return given
+      .filter(({ subject, status }) => out.has(subject) && status === 'proved')
+      .map((verdict) => ({
+        ...verdict,
+        status: 'inconclusive',
+        missing: ['replug'],
+        findings: [...verdict.findings, { kind: 'still-out', what: this.register }],
+      }));
+  }
+
+  private scene(): Scene {
+    const { machine, presses, rest, only, checks } = this.options;
+    return {
+      machine,
+      presses,
+      rest,
+      only,
+      checks: checks.map((check) => check.name),
+      known: this.known,
+      now: this.status,
+      streamInputs: this.inputs,
+    };
+  }
+}

@@ -1,0 +1,47 @@
+import type { Machine } from '../model/machine.ts';
+import type { OutItem, SessionFacts } from '../model/session-facts.ts';
+import { type Millis, seconds } from '../model/units.ts';
+import type { Verdict } from '../model/verdict.ts';
+import { dialogueOf } from './dialogue.ts';
+import type { SessionHeader } from './folder.ts';
+import type { JournalRecord } from './journal.ts';
+import type { StreamStatistics } from './stream-statistics.ts';
+
+export interface FactsParts {
+  readonly header: SessionHeader;
+  readonly machine: Machine;
+  readonly captureHash: string;
+  readonly verdicts: readonly Verdict[];
+  readonly records: readonly JournalRecord[];
+  readonly register: readonly OutItem[];
+  readonly statistics: StreamStatistics;
+  readonly lines: number;
+  readonly sent: readonly { readonly at: Millis; readonly text: string }[];
+  readonly stopped: boolean;
+}
+
+/** A session as facts alone, from which any report can be made without it. */
+export function factsOf(parts: FactsParts): SessionFacts {
+  const { header, machine, captureHash, verdicts, records, register, statistics, lines, sent, stopped } =
+    parts;
+  return {
+    tool: { version: header.tool, rules: header.rules },
+    started: header.started,
+    port: header.port,
+    machine,
+    machineHash: header.machineHash,
+    captureHash,
+    asked: {
+      checks: header.checks,
+      presses: header.presses,
+      rest: seconds(header.restSeconds),
+      only: header.only,
+    },
+    verdicts,
+    dialogue: dialogueOf(records),
+    register,
+    stream: statistics.facts(lines),
+    sent,
+    stopped,
+  };
+}

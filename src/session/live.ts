@@ -1,0 +1,78 @@
+import type { Machine } from '../model/machine.ts';
+import { ms } from '../model/units.ts';
+import type { Verdict } from '../model/verdict.ts';
+import { noticeWords } from '../words/notice-words.ts';
+import type { CommissionOptions } from './commission-options.ts';
+import { Conduct } from './conduct.ts';
+import { Listening } from './listening.ts';
+import type { Recorder } from './recorder.ts';
+import type { SavedSession } from './saved-session.ts';
+import type { SessionClock } from './session-clock.ts';
+import type { StreamReader } from './stream-reader.ts';
+
+/** How long nothing may be heard before the person is told; and, where nothing ever was, before the session ends. */
+const toldAfter = ms(5000);
+const endsAfter = ms(60_000);
+const lookEvery = ms(1000);
+
+export interface LiveParts {
+  readonly clock: SessionClock;
+  readonly reader: StreamReader;
+  readonly recorder: Recorder;
+  readonly machine: Machine;
+  readonly course: SavedSession['course'];
+  readonly saved: SavedSession | undefined;
+}
+
+/** Listens and asks until every check is through, the person stops, or no stream ever comes. */
+export async function conductLive(
+  { source, face }: CommissionOptions,
+  parts: LiveParts,
+): Promise<readonly Verdict[]> {
+  const { clock, reader, recorder, saved } = parts;
+  return await new Promise<readonly Verdict[]>((resolve, reject) => {
+    let heardAt = clock.now();
+    let told = false;
+    let everHeard = false;
+    const notice = (topic: keyof typeof noticeWords, text: string) =>
+      face.show({ kind: 'notice', topic, text });
+    const conduct = new Conduct({
+      ...parts,
+      face,
+      past: saved?.retraced,
+      onOver: ({ verdicts }) => leave(verdicts),
+    });
+    const listening = new Listening(source, recorder, reader, clock, {
+      heard: (readings) => {
+        heardAt = clock.now();
+        told = false;
+        everHeard ||= readings.some((reading) => reading.kind === 'status');
+        conduct.heard(readings);
+      },
+      opened: () => notice('awaiting-stream', noticeWords['awaiting-stream'](source.port)),
+      lost: () => notice('stream-lost', noticeWords['stream-lost'](source.port)),
+      sent: (text) => notice('written', noticeWords.written(text)),
+    });
+    let watching: (() => void) | undefined;
+    const watch = () => {
+      const silence = clock.now() - heardAt;
+      if (silence > toldAfter && !told) {
+        told = true;
+        notice('nothing-heard', noticeWords['nothing-heard'](source.port));
+      }
+      if (silence > endsAfter && !everHeard) conduct.stop();
+      else watching = clock.after(lookEvery, watch);
+    };
+    const leave = (verdicts: readonly Verdict[]) => {
+      watching?.();
+      listening.close().then(() => resolve(verdicts), reject);
+    };
+    face.start((reply) => conduct.reply(reply));
+    if (parts.course.isOver) {
+      conduct.stop();
+      return;
+    }
+    watch();
+    listening.open().catch(reject);
+  });
+}

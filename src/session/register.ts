@@ -1,0 +1,32 @@
+import type { Ask, AskEnd } from '../model/ask.ts';
+import { inputOf, type Machine, type Subject, switchOf } from '../model/machine.ts';
+import type { OutItem } from '../model/session-facts.ts';
+
+/** What is unplugged right now, as the asks and their answers tell. An unplug broken off by the stream counts as out until put back. */
+export function registerAfter(register: readonly OutItem[], ask: Ask, end: AskEnd): readonly OutItem[] {
+  const done = end.answer === 'done';
+  if (ask.action === 'unplug' && (done || end.by === 'gap')) {
+    return [...without(register, ask.subject), { subject: ask.subject, at: ask.at }];
+  }
+  if (ask.action === 'replug' && done) return without(register, ask.subject);
+  if (ask.action === 'confirm' && ask.topic === 'still-out' && end.answer === 'no' && ask.subject) {
+    return without(register, ask.subject);
+  }
+  return register;
+}
+
+const without = (register: readonly OutItem[], subject: Subject): readonly OutItem[] =>
+  register.filter((each) => each.subject !== subject);
+
+/** Every subject an open plug takes with it: its own input's, and at the controller all inputs of the connector. */
+export function subjectsOut(register: readonly OutItem[], machine: Machine): readonly Subject[] {
+  return register.flatMap(({ subject, at }) => {
+    const input = inputOf(machine, switchOf(machine, subject)?.input ?? '');
+    if (!input) return [subject];
+    const together =
+      at === 'controller' && input.connector
+        ? machine.inputs.filter((each) => each.connector === input.connector)
+        : [input];
+    return [subject, ...together.flatMap((each) => [each.name, ...each.switches.map((one) => one.subject)])];
+  });
+}

@@ -1,0 +1,115 @@
+import type { Answer, Ask } from '../model/ask.ts';
+import type { Reading } from '../model/reading.ts';
+import { type Millis, ms } from '../model/units.ts';
+import type { Verdict } from '../model/verdict.ts';
+import type { CaptureEntry } from '../transport/capture.ts';
+import type { Course } from './course.ts';
+import type { AskEnded, AskPut, JournalRecord } from './journal.ts';
+import { StreamReader } from './stream-reader.ts';
+
+/** Where a saved session stands once its journal has been walked through again. */
+export interface Retraced {
+  readonly verdicts: readonly Verdict[];
+  /** Verdicts that the journal already holds, as `check subject`. */
+  readonly journalled: ReadonlySet<string>;
+  /** The ask that was put and did not end; it comes again. */
+  readonly inFlight: AskPut | undefined;
+  readonly lastId: number;
+  /** The last moment the session knows of. */
+  readonly lastAt: Millis;
+  /** The first ask of the journal that the course would not have put: the capture or the journal was changed. */
+  readonly parted: { readonly journal: Ask; readonly course: Ask | undefined } | undefined;
+}
+
+export const verdictKey = ({ check, subject }: Pick<Verdict, 'check' | 'subject'>): string =>
+  `${check} ${subject}`;
+
+/**
+ * Walks a course through a saved session: the capture's entries up to each journal line, each ask closed as it was closed. The
+ * course puts its own questions; the journal only says how they ended, and the two must agree on what was asked.
+ */
+export class Retrace {
+  private readonly course: Course;
+  private readonly entries: Iterator<CaptureEntry>;
+  private readonly onReading: (reading: Reading) => void;
+  private readonly reader = new StreamReader();
+  private readonly verdicts: Verdict[] = [];
+  private readonly journalled = new Set<string>();
+  private readonly open = new Map<number, AskPut>();
+  private parted: Retraced['parted'];
+  private read = 0;
+  private lastId = 0;
+  private lastAt = 0;
+  private begun = false;
+
+  constructor(course: Course, entries: Iterable<CaptureEntry>, onReading: (reading: Reading) => void) {
+    this.course = course;
+    this.entries = entries[Symbol.iterator]();
+    this.onReading = onReading;
+  }
+
+  walk(records: readonly JournalRecord[]): Retraced {
+    for (const record of records) {
+      this.readTo(record.lines);
+      this.lastAt = Math.max(this.lastAt, record.at);
+      if (record.kind === 'ask') this.put(record);
+      if (record.kind === 'ended') this.end(record);
+      if (record.kind === 'verdict') this.journalled.add(verdictKey(record.verdict));
+      if (this.parted) break;
+    }
+    this.readTo(Infinity);
+    const { verdicts, journalled, lastId, parted } = this;
+    const inFlight = [...this.open.values()].findLast(({ ask }) => ask.check !== 'resume');
+    return { verdicts, journalled, inFlight, lastId, lastAt: ms(this.lastAt), parted };
+  }
+
+  private put(record: AskPut): void {
+    this.lastId = Math.max(this.lastId, record.id);
+    if (record.again !== undefined) this.open.delete(record.again);
+    this.open.set(record.id, record);
+    if (record.ask.check === 'resume') return;
+    if (!this.begun) this.verdicts.push(...this.course.start());
+    this.begun = true;
+    const { pending } = this.course;
+    if (!pending || !sameAsk(pending, record.ask)) this.parted = { journal: record.ask, course: pending };
+    else this.course.put(ms(record.at));
+  }
+
+  private end({ id, at, by, answer, answeredAt }: AskEnded): void {
+    const asked = this.open.get(id);
+    // Stopping answers nothing: the ask stays open and comes again.
+    if (!asked || answer === 'stop') return;
+    this.open.delete(id);
+    const end = {
+      by,
+      ...(answer !== undefined && { answer: answer as Answer }),
+      ...(answeredAt !== undefined && { answeredAt: ms(answeredAt) }),
+    };
+    if (asked.ask.check === 'resume') this.course.aside(asked.ask, end);
+    else this.verdicts.push(...this.course.end(end, ms(at)));
+  }
+
+  private readTo(lines: number): void {
+    while (this.read < lines) {
+      const next = this.entries.next();
+      if (next.done) return;
+      this.read++;
+      this.lastAt = Math.max(this.lastAt, next.value.at);
+      for (const reading of this.reader.entry(next.value)) {
+        this.course.reading(reading);
+        this.onReading(reading);
+      }
+    }
+  }
+}
+
+/** Compared as JSON, which is what the journal kept of it. */
+const sameAsk = (a: Ask, b: Ask): boolean => canonical(a) === canonical(b);
+
+function canonical(value: unknown): string {
+  return JSON.stringify(value, (_key, inner: unknown) =>
+    inner && typeof inner === 'object' && !Array.isArray(inner)
+      ? Object.fromEntries(Object.entries(inner).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : inner,
+  );
+}

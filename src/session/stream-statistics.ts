@@ -1,0 +1,74 @@
+import type { Reading, StatusReading, UnreadableWhy } from '../model/reading.ts';
+import type { StreamFacts } from '../model/session-facts.ts';
+import { ms } from '../model/units.ts';
+
+/** Counts over a whole session in bounded memory: periods are kept as counts of tenths of a millisecond. */
+export class StreamStatistics {
+  private readonly periods = new Map<number, number>();
+  private previous: StatusReading | undefined;
+  private reports = 0;
+  private lost = 0;
+  private gaps = 0;
+  private restarts = 0;
+  private longest = 0;
+  private readonly unreadable: Partial<Record<UnreadableWhy, number>> = {};
+  private inputs: readonly string[] = [];
+  private axes: readonly string[] = [];
+
+  take(reading: Reading): void {
+    if ('lost' in reading) this.lost += reading.lost;
+    switch (reading.kind) {
+      case 'status':
+        this.status(reading);
+        break;
+      case 'declared':
+        this.inputs = reading.inputs;
+        this.axes = reading.axes;
+        break;
+      case 'gap':
+        this.previous = undefined;
+        if (reading.why === 'controller-restarted') this.restarts++;
+        else if (reading.why !== 'opened') this.gaps++;
+        break;
+      case 'unreadable':
+        this.unreadable[reading.why] = (this.unreadable[reading.why] ?? 0) + 1;
+        break;
+    }
+  }
+
+  facts(lines: number): StreamFacts {
+    const { inputs, axes, reports, lost, gaps, restarts, unreadable } = this;
+    const periods = [...this.periods.values()].reduce((total, count) => total + count, 0);
+    return {
+      inputs,
+      axes,
+      lines,
+      reports,
+      median: periods > 0 ? ms(this.middlePeriod(periods)) : undefined,
+      longest: periods > 0 ? ms(this.longest) : undefined,
+      lost,
+      gaps,
+      restarts,
+      unreadable: { ...unreadable },
+    };
+  }
+
+  private status(status: StatusReading): void {
+    this.reports++;
+    const before = this.previous;
+    this.previous = status;
+    if (!before || before.segment !== status.segment) return;
+    const period = Math.round((status.at - before.at) * 10) / 10;
+    this.periods.set(period, (this.periods.get(period) ?? 0) + 1);
+    this.longest = Math.max(this.longest, period);
+  }
+
+  private middlePeriod(total: number): number {
+    let passed = 0;
+    for (const [period, count] of [...this.periods].sort(([a], [b]) => a - b)) {
+      passed += count;
+      if (passed * 2 >= total) return period;
+    }
+    return 0;
+  }
+}
