@@ -1,0 +1,89 @@
+import type { Machine } from '../../model/machine.ts';
+import { visible } from '../../model/visible.ts';
+import type { Face, FaceEvent, Reply, ShownAsk } from '../../session/operator.ts';
+import { answerOfLine } from './answer-keys.ts';
+import { answerLines, linesFor } from './lines-text.ts';
+import { type TypedLine, typedLines } from './typed-lines.ts';
+import { writerTo } from './writer.ts';
+
+/** A press is two changes; with a little bounce, six. */
+const mostTold = 6;
+
+export interface LinesFaceParts {
+  readonly input: NodeJS.ReadableStream;
+  readonly output: NodeJS.WritableStream;
+  readonly machine: Machine;
+  /** Ring the terminal's bell on each change heard while something is asked. */
+  readonly bell: boolean;
+}
+
+/** Plain text, top to bottom, one instruction at a time; no drawing, no colour, no cursor moves. Answers are typed lines. */
+export class LinesFace implements Face {
+  private readonly parts: LinesFaceParts;
+  private readonly write: (text: string) => void;
+  private take: (reply: Reply) => void = () => {};
+  private stop = () => {};
+  private open: ShownAsk | undefined;
+  /** Changes told of each input since the last ask. */
+  private readonly told = new Map<string, number>();
+
+  constructor(parts: LinesFaceParts) {
+    this.parts = parts;
+    this.write = writerTo(parts.output, () => this.take({ kind: 'gone' }));
+  }
+
+  start(take: (reply: Reply) => void): void {
+    this.take = take;
+    this.stop = typedLines(
+      this.parts.input,
+      (line) => this.answered(line),
+      () => take({ kind: 'gone' }),
+    );
+  }
+
+  show(event: FaceEvent): void {
+    if (event.kind === 'ask') {
+      this.open = event;
+      this.told.clear();
+    }
+    if (event.kind === 'ended' && event.id === this.open?.id) this.open = undefined;
+    if (event.kind === 'heard' && this.isTooMuch(event.input)) return;
+    const bell = event.kind === 'heard' && this.parts.bell && this.open ? '\x07' : '';
+    this.say(linesFor(event, this.parts.machine), bell);
+  }
+
+  close(): void {
+    this.stop();
+    this.take = () => {};
+  }
+
+  private answered({ text, cut }: TypedLine): void {
+    const said = text.trim();
+    if (!this.open) {
+      if (said !== '') this.say(['Nothing is asked just now.']);
+      return;
+    }
+    if (said === '?' || said.toLowerCase() === 'help') {
+      this.say(answerLines(this.open));
+      return;
+    }
+    const answer = cut ? undefined : answerOfLine(said, this.open.answers);
+    this.take(
+      answer === undefined
+        ? { kind: 'wrong', found: visible(said.slice(0, 80)) }
+        : { kind: 'answer', id: this.open.id, answer },
+    );
+  }
+
+  /** An input that flickers would drown the one line that matters. */
+  private isTooMuch(input: string): boolean {
+    const before = this.told.get(input) ?? 0;
+    this.told.set(input, before + 1);
+    if (before === mostTold) this.say([`${input} keeps changing; no more of it is told until the next ask.`]);
+    return before >= mostTold;
+  }
+
+  private say(lines: readonly string[], before = ''): void {
+    if (lines.length > 0) this.write(`${before}${lines.map(visible).join('\n')}\n`);
+  }
+}

@@ -1,0 +1,80 @@
+import { seconds } from '../../model/units.ts';
+import { secondsText } from '../../words/figures.ts';
+import { checkWords } from '../../words/verdict-words.ts';
+import { answerKeys } from '../faces/answer-keys.ts';
+import { cellsOf, fitted, wrapped } from './cells.ts';
+import { type Canvas, type Row, row, textOf } from './row.ts';
+import type { AskOnScreen, ScreenState } from './screen-state.ts';
+
+/** What the tool is and is not, and how far the work has come. */
+export function topRow({ ask, verdicts }: ScreenState, { width }: Canvas): Row {
+  const check =
+    ask === undefined || ask.shown.ask.check === 'resume' ? '' : checkWords[ask.shown.ask.check].title;
+  const right = [check, ask && `ask ${ask.shown.id}`, `${verdicts} judged`].filter(Boolean).join(', ');
+  const left = ' tellwire listens only and cannot stop the machine';
+  const room = width - cellsOf(right) - 1;
+  return [
+    { text: fitted(left, Math.max(0, room)), tone: 'faint' },
+    { text: fitted(right, Math.min(width, cellsOf(right) + 1)), tone: 'faint' },
+  ];
+}
+
+/** What is still unplugged, and what is the matter with the stream: each stays until it is over. */
+export function noticeRows({ notice, out }: ScreenState, { width, glyphs }: Canvas): readonly Row[] {
+  return [out, notice].flatMap((text) =>
+    text === undefined
+      ? []
+      : wrapped(text, width - 4).map((line, i) => row(` ${i === 0 ? glyphs.other : ' '} ${line}`, 'caution')),
+  );
+}
+
+/** How long an echo stands out. */
+const fresh = 2500;
+
+/** What happened last, with a shape for each kind, and how much of the time for it is left. */
+export function echoRow({ echo, ask }: ScreenState, { width, glyphs, now }: Canvas): Row {
+  const right = ask ? timeLeft(ask, now, glyphs.active, glyphs.quiet) : '';
+  if (!echo) return row(fitted('', width - cellsOf(right)) + right, 'faint');
+  const shape = { seen: glyphs.seen, other: glyphs.other, said: ' ' }[echo.kind];
+  const room = Math.max(0, width - cellsOf(right) - 1);
+  const said = fitted(` ${shape} ${echo.text}`, Math.min(room, cellsOf(` ${shape} ${echo.text} `)));
+  const isFresh = echo.kind !== 'said' && now - echo.at < fresh;
+  return [
+    { text: said, tone: isFresh ? 'marked' : 'plain' },
+    { text: fitted('', room - cellsOf(said)), tone: 'plain' },
+    { text: ` ${right}`, tone: 'faint' },
+  ];
+}
+
+const timed = ['hands-off', 'press', 'release', 'clear'];
+const squares = 10;
+
+/** "12 s ■■■■■■□□□□", counting down; empty for asks that wait as long as the person needs. */
+function timeLeft({ shown, since }: AskOnScreen, now: number, full: string, hollow: string): string {
+  if (!timed.includes(shown.ask.action)) return '';
+  const left = Math.max(0, shown.ask.seconds - (now - since) / 1000);
+  const filled = Math.ceil((left / shown.ask.seconds) * squares);
+  return `${secondsText(seconds(Math.ceil(left)))} ${full.repeat(filled)}${hollow.repeat(squares - filled)} `;
+}
+
+/** The answers of the open ask, each with its key. */
+export function answerRows({ ask }: ScreenState, { width }: Canvas): readonly Row[] {
+  if (!ask) return [row('')];
+  const parts: Row[] = [
+    ...ask.shown.answers.map((each): Row => part(answerKeys[each], each)),
+    part('?', 'what they mean'),
+  ];
+  const rows: Row[] = [];
+  for (const next of parts) {
+    const last = rows.at(-1);
+    if (last && cellsOf(textOf([...last, ...next])) <= width) rows[rows.length - 1] = [...last, ...next];
+    else rows.push(next);
+  }
+  return rows;
+}
+
+const part = (key: string, word: string): Row => [
+  { text: ' ', tone: 'plain' },
+  { text: ` ${key} `, tone: 'marked' },
+  { text: ` ${word} `, tone: 'plain' },
+];

@@ -1,0 +1,59 @@
+import { fitted } from './cells.ts';
+import { edgeStrip } from './edge-strip.ts';
+import { isOn, type LiveInput, type LiveInputs } from './live-inputs.ts';
+import type { Canvas, Row } from './row.ts';
+
+/** Live inputs, one a row: which one is asked for, its name, a shape, a word, and the strip of its last edges. */
+export function inputRows(
+  live: LiveInputs,
+  asked: string | undefined,
+  rows: number,
+  canvas: Canvas,
+): readonly Row[] {
+  const all = live.all;
+  if (rows <= 0 || all.length === 0) return [];
+  if (all.length <= rows) return all.map((each) => inputRow(each, asked, live, all, canvas));
+  const shown = pick(all, asked, rows - 1);
+  const rest = all.filter((each) => !shown.includes(each));
+  const active = rest.filter((each) => isOn(each)).length;
+  const more = `${' '.repeat(2)}${rest.length} more inputs, ${active === 0 ? 'none of them active' : `${active} of them ACTIVE`}`;
+  return [
+    ...shown.map((each) => inputRow(each, asked, live, all, canvas)),
+    [{ text: fitted(more, canvas.width), tone: active === 0 ? 'faint' : 'strong' }],
+  ];
+}
+
+/** The one asked for, then those that changed last; shown in the order the stream declares them. */
+function pick(all: readonly LiveInput[], asked: string | undefined, most: number): readonly LiveInput[] {
+  const lastChange = (each: LiveInput): number => each.changes.at(-1)?.at ?? 0;
+  const chosen = all
+    .toSorted((a, b) => Number(b.name === asked) - Number(a.name === asked) || lastChange(b) - lastChange(a))
+    .slice(0, most);
+  return all.filter((each) => chosen.includes(each));
+}
+
+function inputRow(
+  input: LiveInput,
+  asked: string | undefined,
+  live: LiveInputs,
+  all: readonly LiveInput[],
+  { width, glyphs }: Canvas,
+): Row {
+  const on = isOn(input);
+  const nameWide = Math.min(24, Math.max(...all.map(({ name }) => name.length)));
+  const mark = input.name === asked ? glyphs.asked : ' ';
+  const shape = on === undefined ? glyphs.unknown : on ? glyphs.active : glyphs.quiet;
+  const head = ` ${mark} ${fitted(input.name, nameWide)}  `;
+  const word = `${shape} ${fitted(wordOf(input), 7)} `;
+  const left = width - head.length - word.length - 1;
+  return [
+    { text: head, tone: input.name === asked ? 'strong' : 'plain' },
+    { text: word, tone: on ? 'strong' : 'plain' },
+    { text: left > 4 ? edgeStrip(input, live.now, left, glyphs) : '', tone: 'faint' },
+  ];
+}
+
+function wordOf({ level, active }: LiveInput): string {
+  if (active !== '?') return active === '1' ? 'ACTIVE' : 'quiet';
+  return level === 'H' ? 'HIGH' : level === 'L' ? 'low' : 'unknown';
+}

@@ -1,0 +1,107 @@
+import { type Ask, subjectOf } from '../../model/ask.ts';
+import type { Machine } from '../../model/machine.ts';
+import type { FaceEvent, ShownAsk } from '../../session/operator.ts';
+import { askWords } from '../../words/ask-words.ts';
+import { noticeWords } from '../../words/notice-words.ts';
+import { endedLine, heardLine, verdictLines } from '../faces/lines-text.ts';
+import { LiveInputs } from './live-inputs.ts';
+
+/** The ask on the screen and since when it stands there (ms on the screen's own clock). */
+export interface AskOnScreen {
+  readonly shown: ShownAsk;
+  readonly short: string;
+  readonly since: number;
+}
+
+/** What happened last: something seen where it was expected, something elsewhere, or a plain message. */
+export interface Echo {
+  readonly kind: 'seen' | 'other' | 'said';
+  readonly text: string;
+  readonly at: number;
+}
+
+/** Everything the screen shows, kept up by the events of the session. It decides nothing. */
+export class ScreenState {
+  readonly inputs = new LiveInputs();
+  readonly machine: Machine;
+  ask: AskOnScreen | undefined;
+  echo: Echo | undefined;
+  /** The matter with the stream, as long as it lasts. */
+  notice: string | undefined;
+  /** What is unplugged, as long as something is. */
+  out: string | undefined;
+  /** The last verdict as lines. */
+  verdict: readonly string[] = [];
+  verdicts = 0;
+  /** The person wants to see what the answers mean. */
+  explains = false;
+
+  constructor(machine: Machine) {
+    this.machine = machine;
+  }
+
+  /** Takes an event at `now` and tells whether the bell is to ring. */
+  take(event: FaceEvent, now: number): boolean {
+    switch (event.kind) {
+      case 'ask':
+        this.ask = { shown: event, short: askWords(event.ask, this.machine).short, since: now };
+        this.explains = false;
+        this.notice = undefined;
+        return false;
+      case 'ended':
+        return this.ended(event, now);
+      case 'heard':
+        return this.heard(event, now);
+      case 'verdict':
+        this.verdict = verdictLines(event.verdict, this.machine, event.restored);
+        this.verdicts += 1;
+        return false;
+      case 'refused':
+        this.echo = { kind: 'said', text: `"${event.found}" is no answer here.`, at: now };
+        return false;
+      case 'notice':
+        return this.noticed(event);
+      case 'reading':
+        this.inputs.take(event.reading);
+        return false;
+      case 'finished':
+        this.ask = undefined;
+        this.notice = `Finished. The report: ${event.report}`;
+        return true;
+    }
+  }
+
+  private heard(event: Extract<FaceEvent, { readonly kind: 'heard' }>, now: number): boolean {
+    const ask = this.ask?.shown.ask;
+    const asked = ask && inputOf(ask);
+    const isQuietWanted =
+      ask?.action === 'hands-off' || (ask?.action === 'press' && ask.expect === 'no-answer');
+    const isOther = isQuietWanted || (asked !== undefined && asked !== event.input);
+    const wanted = isQuietWanted ? ' No change was expected.' : isOther ? ` Asked for was ${asked}.` : '';
+    const text = `${heardLine(event)}${wanted}`;
+    this.echo = { kind: isOther ? 'other' : 'seen', text, at: now };
+    return this.ask !== undefined;
+  }
+
+  private ended({ id, by, answer }: Extract<FaceEvent, { readonly kind: 'ended' }>, now: number): boolean {
+    if (id !== this.ask?.shown.id) return false;
+    const asked = inputOf(this.ask.shown.ask);
+    const text = endedLine({ kind: 'ended', id, by, ...(answer === undefined ? {} : { answer }) });
+    this.echo =
+      by === 'seen'
+        ? { kind: 'seen', text: `Seen: ${asked ?? 'done'}.`, at: now }
+        : { kind: 'said', text, at: now };
+    this.ask = undefined;
+    return by === 'seen';
+  }
+
+  private noticed({ topic, text }: Extract<FaceEvent, { readonly kind: 'notice' }>): boolean {
+    if (topic === 'something-out')
+      this.out = text === noticeWords['something-out']([], this.machine) ? undefined : text;
+    else this.notice = text;
+    return topic === 'stream-lost';
+  }
+}
+
+/** The input an ask is about, where it is about one. */
+export const inputOf = (ask: Ask): string | undefined => subjectOf(ask)?.split('/')[0];

@@ -1,0 +1,127 @@
+import blessed from 'blessed';
+import type { Machine } from '../model/machine.ts';
+import type { Face, FaceEvent, Reply } from '../session/operator.ts';
+import { answerOfKey } from './faces/answer-keys.ts';
+import type { Glyphs } from './painting/glyphs.ts';
+import type { Canvas, Row, Tone } from './painting/row.ts';
+import { screenRows } from './painting/screen-model.ts';
+import { ScreenState } from './painting/screen-state.ts';
+
+/** A part of the screen that belongs to something else than the ask, with keys of its own. */
+export interface SidePanel {
+  rows(canvas: Canvas): readonly Row[];
+  /** Whether it took the key. */
+  key(name: string): boolean;
+}
+
+export interface ScreenParts {
+  readonly machine: Machine;
+  readonly glyphs: Glyphs;
+  readonly color: boolean;
+  readonly panel?: SidePanel;
+}
+
+/** Ten pictures a second are enough for a person and little for a slow line. ms. */
+const paintEvery = 100;
+
+/** The full-screen view: shows the rows of the model and turns keys into answers. The only file that knows the terminal library. */
+export class ScreenFace implements Face {
+  private readonly parts: ScreenParts;
+  private readonly state: ScreenState;
+  private readonly screen: blessed.Widgets.Screen;
+  private readonly page: blessed.Widgets.BoxElement;
+  private readonly timer: NodeJS.Timeout;
+  private take: (reply: Reply) => void = () => {};
+  private isGone = false;
+
+  constructor(parts: ScreenParts) {
+    // Without this the library draws lines with an alternate character set that UTF-8 terminals show as letters.
+    process.env['NCURSES_NO_UTF8_ACS'] = '1';
+    this.parts = parts;
+    this.state = new ScreenState(parts.machine);
+    this.screen = blessed.screen({ smartCSR: true, fullUnicode: true, title: 'tellwire', warnings: false });
+    this.page = blessed.box({ parent: this.screen, width: '100%', height: '100%', tags: true, wrap: false });
+    this.screen.on('keypress', (typed: string | undefined, key) => this.key(typed, key));
+    this.screen.on('resize', () => this.paint());
+    for (const stream of [process.stdin, process.stdout]) stream.on('error', () => this.gone());
+    for (const end of ['end', 'close']) process.stdin.on(end, () => this.gone());
+    this.timer = setInterval(() => this.paint(), paintEvery);
+  }
+
+  start(take: (reply: Reply) => void): void {
+    this.take = take;
+    this.paint();
+    if (this.isGone) take({ kind: 'gone' });
+  }
+
+  show(event: FaceEvent): void {
+    const rings = this.state.take(event, performance.now());
+    if (rings && !this.isGone) this.screen.program.bel();
+  }
+
+  close(): void {
+    clearInterval(this.timer);
+    this.take = () => {};
+    try {
+      this.screen.destroy();
+    } catch {
+      // A terminal that has gone cannot be put back in order.
+    }
+    process.stdin.pause();
+    process.stdin.unref();
+  }
+
+  private gone(): void {
+    if (this.isGone) return;
+    this.isGone = true;
+    clearInterval(this.timer);
+    this.take({ kind: 'gone' });
+  }
+
+  private key(typed: string | undefined, key: blessed.Widgets.Events.IKeyEventArg): void {
+    if (key.ctrl && key.name === 'c') {
+      this.take({ kind: 'gone' });
+      return;
+    }
+    const { ask } = this.state;
+    const answer = typed === undefined ? undefined : answerOfKey(typed, ask?.shown.answers ?? []);
+    if (ask && answer) this.take({ kind: 'answer', id: ask.shown.id, answer });
+    else if (typed === '?') this.state.explains = !this.state.explains;
+    else if (!this.parts.panel?.key(typed ?? key.name)) return;
+    this.paint();
+  }
+
+  private paint(): void {
+    if (this.isGone) return;
+    const { glyphs, panel } = this.parts;
+    const width = Number(this.screen.width);
+    const whole = { width, height: Number(this.screen.height), glyphs, now: performance.now() };
+    const below = panel?.rows(whole) ?? [];
+    const rows = screenRows(this.state, { ...whole, height: whole.height - below.length });
+    this.page.setContent([...rows, ...below].map((row) => this.tagged(row)).join('\n'));
+    this.screen.render();
+  }
+
+  private tagged(row: Row): string {
+    const tags = this.parts.color ? inColour : inShapes;
+    return row
+      .map(
+        ({ text, tone }) =>
+          tags[tone].map((tag) => `{${tag}}`).join('') + blessed.escape(text) + closing(tags[tone]),
+      )
+      .join('');
+  }
+}
+
+const closing = (tags: readonly string[]): string =>
+  tags
+    .toReversed()
+    .map((tag) => `{/${tag}}`)
+    .join('');
+
+type Tags = Readonly<Record<Tone, readonly string[]>>;
+
+const inShapes: Tags = { plain: [], strong: ['bold'], faint: [], caution: ['bold'], marked: ['inverse'] };
+
+/** Yellow for what calls for care, as IEC 60073 has it; the word and the mark beside it say the same. */
+const inColour: Tags = { ...inShapes, caution: ['bold', 'yellow-fg'] };
