@@ -4,6 +4,8 @@ import type { Mm, Volts } from './units.ts';
 export interface Machine {
   readonly name: string;
   readonly units: 'mm' | 'inch';
+  /** Set where the file leaves `units` out: its bare lengths were then read as millimetres. */
+  readonly unitsAssumed?: true;
   /** Where the person stands when she says left and right. */
   readonly stand: string | undefined;
   readonly polarity: PolarityRule;
@@ -71,6 +73,7 @@ export type InputVoltage =
   | { readonly known: 'told-unknown' }
   | { readonly known: 'not-stated' };
 
+/** Lengths in mm whatever the file's units; on a rotary axis the same fields are degrees, degrees/min, degrees/s². */
 export interface Axis {
   readonly letter: AxisLetter;
   readonly kind: 'linear' | 'rotary';

@@ -1,0 +1,49 @@
+import type { Machine } from '../machine.ts';
+import { machineOf } from './build.ts';
+import { sayContradictions } from './consistency.ts';
+import { sayWrongNames } from './names.ts';
+import { partsOf } from './parts.ts';
+import { type FileProblem, pathText, type Wrong } from './problem.ts';
+import { type Syntax, syntaxOf } from './syntax.ts';
+import { offsetOf } from './tree.ts';
+
+export type ReadMachine =
+  | { readonly machine: Machine; readonly problems?: never }
+  | { readonly problems: readonly [FileProblem, ...FileProblem[]]; readonly machine?: never };
+
+/** Reads a machine file (YAML 1.2). Never throws: the machine, or everything that is wrong with the file, in the order of its lines. */
+export function readMachineFile(text: string): ReadMachine {
+  const said: Wrong[] = [];
+  const syntax = syntaxOf(text, (wrong) => said.push(wrong));
+  // What follows a syntax error is guesswork; what stands before it is judged all the same.
+  const after: Wrong[] = [];
+  const parts = partsOf(syntax.tree, (wrong) => after.push(wrong));
+  sayWrongNames(parts, (wrong) => after.push(wrong));
+  sayContradictions(parts, (wrong) => after.push(wrong));
+  const broken = syntax.brokenAt;
+  const certain =
+    broken === undefined
+      ? after
+      : after.filter((wrong) => wrong.found !== 'nothing' && placeOf(wrong, syntax) < broken);
+  const problems = inOrder([...said, ...certain], syntax);
+  const [first, ...more] = problems;
+  return first === undefined ? { machine: machineOf(parts) } : { problems: [first, ...more] };
+}
+
+const placeOf = (wrong: Wrong, { tree }: Syntax): number => wrong.offset ?? offsetOf(tree, wrong.path);
+
+function inOrder(wrongs: readonly Wrong[], syntax: Syntax): readonly FileProblem[] {
+  const placed = wrongs.map((wrong) => ({ wrong, at: placeOf(wrong, syntax) })).sort((a, b) => a.at - b.at);
+  return placed.map(({ wrong, at }) => {
+    const { line, col } = syntax.lines.linePos(at);
+    const { path, found, allowed, tryNext } = wrong;
+    return {
+      line: Math.max(1, line),
+      column: Math.max(1, col),
+      path: pathText(path),
+      found,
+      allowed,
+      tryNext,
+    };
+  });
+}

@@ -1,0 +1,94 @@
+import { z } from 'zod';
+import { allowedWords } from './fields.ts';
+import { nearest } from './nearest.ts';
+import { foundText } from './plain.ts';
+import { cutShort, type Path, quoted, type Wrong } from './problem.ts';
+import { entryOf, type Tree } from './tree.ts';
+
+/** Short forms of the trade and what the file spells in full. */
+const meant: Readonly<Record<string, string>> = {
+  nc: 'normally closed',
+  no: 'normally open',
+  min: 'negative',
+  minus: 'negative',
+  '-': 'negative',
+  max: 'positive',
+  plus: 'positive',
+  '+': 'positive',
+  inches: 'inch',
+  in: 'inch',
+  millimetres: 'mm',
+};
+
+/** Says what is wrong with the values of one object of the file, everything at once; the values themselves where nothing is. */
+export function fieldsOf<Shape extends z.ZodObject>(
+  shape: Shape,
+  tree: Tree,
+  plain: unknown,
+  path: Path,
+  say: (wrong: Wrong) => void,
+): z.output<Shape> | undefined {
+  const read = shape.safeParse(plain ?? {});
+  if (read.success) return read.data;
+  for (const issue of read.error.issues) {
+    // Keys nobody knows are found in the tree, where each has its own place.
+    if (issue.code === 'unrecognized_keys') continue;
+    const below = issue.path.map((part) => (typeof part === 'number' ? part : String(part)));
+    say({ path: [...path, ...below], ...wordsFor(shape, tree, below) });
+  }
+  return undefined;
+}
+
+function wordsFor(shape: z.ZodType, tree: Tree, path: Path): Omit<Wrong, 'path'> {
+  const stands = treeAt(tree, path);
+  const rule = allowedAt(shape, path);
+  const allowed = rule?.allowed ?? 'a value of this field';
+  if (stands === undefined || stands.kind === 'nothing')
+    return { found: 'nothing', allowed, tryNext: `add \`${String(path.at(-1))}\`` };
+  const text = foundText(stands);
+  const found = stands.kind === 'text' ? quoted(text) : cutShort(text);
+  if (stands.kind === 'text' && rule?.allowed.startsWith('a list'))
+    return { found, allowed, tryNext: `put it in brackets: [${cutShort(text)}]` };
+  const near =
+    rule?.oneOf && stands.kind === 'text'
+      ? (rule.oneOf.find((each) => each === meant[text.trim().toLowerCase()]) ?? nearest(text, rule.oneOf))
+      : undefined;
+  if (near !== undefined) return { found, allowed, tryNext: `write ${near}` };
+  if (stands.kind === 'text' && /^\s*[-+]?\d+,\d/.test(text))
+    return { found, allowed, tryNext: 'write the decimal sign as a point' };
+  return {
+    found,
+    allowed,
+    tryNext: 'write one of what is allowed, or leave the entry out if it is not known',
+  };
+}
+
+function treeAt(tree: Tree, path: Path): Tree | undefined {
+  let here: Tree | undefined = tree;
+  for (const part of path)
+    here = here?.kind === 'list' ? here.items[Number(part)] : entryOf(here, String(part))?.value;
+  return here;
+}
+
+/** The words kept beside the innermost schema a path leads to. */
+function allowedAt(
+  schema: z.ZodType,
+  path: Path,
+): { allowed: string; oneOf?: readonly string[] } | undefined {
+  let here: z.core.$ZodType | undefined = schema;
+  let words: { allowed: string; oneOf?: readonly string[] } | undefined;
+  for (const part of [undefined, ...path]) {
+    if (part !== undefined) here = inside(here, part);
+    while (here instanceof z.ZodOptional) here = here.unwrap();
+    words = (here && allowedWords.get(here as z.ZodType)) ?? words;
+  }
+  return words;
+}
+
+function inside(schema: z.core.$ZodType | undefined, part: string | number): z.core.$ZodType | undefined {
+  if (schema instanceof z.ZodObject)
+    return Object.hasOwn(schema.shape, part) ? (schema.shape[part] as z.core.$ZodType) : undefined;
+  if (schema instanceof z.ZodArray) return schema.element;
+  if (schema instanceof z.ZodTuple) return schema._zod.def.items[Number(part)];
+  return undefined;
+}

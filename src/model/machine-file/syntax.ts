@@ -1,0 +1,100 @@
+import { LineCounter, parseDocument, type YAMLError } from 'yaml';
+import type { Wrong } from './problem.ts';
+import { quoted } from './problem.ts';
+import { type Tree, treeOf } from './tree.ts';
+
+/** 64 inputs fully described take some 40 KiB. */
+export const mostCharacters = 256 * 1024;
+
+const said: Readonly<Record<string, Pick<Wrong, 'allowed' | 'tryNext'>>> = {
+  TAB_AS_INDENT: { allowed: 'spaces before an entry', tryNext: 'put spaces in place of the tab' },
+  BAD_INDENT: { allowed: 'entries of one level in one column', tryNext: 'line the entries up' },
+  MULTIPLE_DOCS: { allowed: 'one document', tryNext: 'take out what follows the second ---' },
+  BLOCK_AS_IMPLICIT_KEY: {
+    allowed: 'one `key: value` on a line',
+    tryNext: 'put the value in quotes if it has a colon',
+  },
+  RESOURCE_EXHAUSTION: { allowed: 'a few levels', tryNext: 'start again from a starter file' },
+  TAG_RESOLVE_FAILED: { allowed: 'values without a tag', tryNext: 'take the ! and the word after it out' },
+  MISSING_CHAR: { allowed: 'closed brackets and quotes', tryNext: 'close it on this line or before' },
+};
+const otherwise = { allowed: 'YAML 1.2', tryNext: 'compare the lines before it with a starter file' };
+
+export interface Syntax {
+  readonly tree: Tree;
+  readonly lines: LineCounter;
+  /** The offset of the first place that could not be read; what stands after it is not to be trusted. */
+  readonly brokenAt: number | undefined;
+}
+
+/** Reads YAML without a throw: every syntax error is said, what could be read is handed on. Values stay text, as written. */
+export function syntaxOf(text: string, say: (wrong: Wrong) => void): Syntax {
+  const lines = new LineCounter();
+  lines.addNewLine(0);
+  const nothing: Tree = { kind: 'nothing', at: 0 };
+  const unreadable = unreadableText(text);
+  if (unreadable) {
+    for (let at = text.indexOf('\n'); at >= 0 && at <= unreadable.offset; at = text.indexOf('\n', at + 1))
+      lines.addNewLine(at + 1);
+    say({ path: [], ...unreadable });
+    return { tree: nothing, lines, brokenAt: 0 };
+  }
+  return parsed(text, say);
+}
+
+function parsed(text: string, say: (wrong: Wrong) => void): Syntax {
+  const lines = new LineCounter();
+  try {
+    const document = parseDocument(text, {
+      schema: 'failsafe',
+      merge: false,
+      uniqueKeys: false,
+      prettyErrors: false,
+      logLevel: 'error',
+      lineCounter: lines,
+    });
+    const errors = onePerPlace([...document.errors, ...document.warnings]);
+    for (const error of errors) say({ path: [], ...inWords(error, text) });
+    const tree = treeOf(document.contents, say, [], document.contents?.range?.[0] ?? 0);
+    const first = document.errors.map((error) => error.pos[0]);
+    return { tree, lines, brokenAt: first.length > 0 ? Math.min(...first) : undefined };
+  } catch {
+    say({ path: [], offset: 0, found: 'text that cannot be taken apart', ...otherwise });
+    return { tree: { kind: 'nothing', at: 0 }, lines, brokenAt: 0 };
+  }
+}
+
+/** One mistake can be reported many times over, most of all a nesting without end. */
+function onePerPlace(errors: readonly YAMLError[]): readonly YAMLError[] {
+  const deep = errors.filter((error) => error.code === 'RESOURCE_EXHAUSTION');
+  const [shallowest] = [...deep].sort((a, b) => a.pos[0] - b.pos[0]);
+  if (shallowest) return [shallowest];
+  return errors.filter((error, index) => errors.findIndex((each) => each.pos[0] === error.pos[0]) === index);
+}
+
+function inWords(error: YAMLError, text: string): Omit<Wrong, 'path'> {
+  const line = text.slice(error.pos[0], error.pos[0] + 200).split('\n', 1)[0] ?? '';
+  const found = `${error.message.split('\n', 1)[0]}${line.trim() === '' ? '' : `, at ${quoted(line.trim())}`}`;
+  return { offset: error.pos[0], found, ...(said[error.code] ?? otherwise) };
+}
+
+/** Bytes of another encoding leave marks in the text; they are found before YAML makes something of them. */
+function unreadableText(
+  text: string,
+): { offset: number; found: string; allowed: string; tryNext: string } | undefined {
+  if (text.length > mostCharacters)
+    return {
+      offset: 0,
+      found: `${text.length} characters`,
+      allowed: `${mostCharacters} at most`,
+      tryNext: 'keep to what a machine file holds; notes belong elsewhere',
+    };
+  const offset = text.search(/[\u0000\ufffd]/);
+  if (offset < 0) return undefined;
+  return {
+    offset,
+    found: 'bytes that are not UTF-8 text',
+    allowed: 'UTF-8',
+    tryNext: 'save the file as UTF-8 in the editor',
+  };
+}
