@@ -23,7 +23,7 @@ const retryEvery = ms(500);
 
 /**
  * A source that opens its port again by itself after a loss, until it is closed. The first opening rejects where it fails; later
- * ones are tried again in silence. Listeners may throw without the port being taken for lost.
+ * ones are tried again in silence.
  */
 export function keptOpen(port: string, time: Timekeeper, connect: Connect): Source {
   let hear: ((event: SourceEvent) => void) | undefined;

@@ -60,8 +60,8 @@ function connection(
   };
 
   const read = async () => {
+    const buffer = Buffer.allocUnsafe(chunk);
     while (open) {
-      const buffer = Buffer.allocUnsafe(chunk);
       const found = await handle.read(buffer, 0, chunk).catch((cause: unknown) => cause);
       if (!open) return;
       if (!isRead(found)) return lose(String(found instanceof Error ? found.message : found));
@@ -86,7 +86,13 @@ function connection(
         .catch((cause: unknown) => lose(String(cause instanceof Error ? cause.message : cause)));
     },
     async close() {
-      await Promise.race([written, new Promise((done) => time.after(ms(200), () => done(undefined)))]);
+      // What was written last may leave first, unless the line is held up.
+      let stopWaiting = () => {};
+      const longEnough = new Promise<void>((resolve) => {
+        stopWaiting = time.after(ms(200), resolve);
+      });
+      await Promise.race([written, longEnough]);
+      stopWaiting();
       await close();
     },
   };
