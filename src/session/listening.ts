@@ -1,8 +1,8 @@
 import type { Reading } from '../model/reading.ts';
 import type { Source, SourceEvent } from '../model/source.ts';
 import { type Millis, ms } from '../model/units.ts';
-import { LineSplitter } from '../transport/line-splitter.ts';
-import { requestLine } from '../transport/stream/native-sentences.ts';
+import { hearing } from '../transport/hearing.ts';
+import { writeRequest } from '../transport/stream/native-writer.ts';
 import type { Recorder } from './recorder.ts';
 import type { SessionClock } from './session-clock.ts';
 import type { StreamReader } from './stream-reader.ts';
@@ -25,9 +25,10 @@ export class Listening {
   private readonly reader: StreamReader;
   private readonly events: ListeningEvents;
   private readonly clock: SessionClock;
-  private splitter = new LineSplitter();
+  private readonly entriesOf: ReturnType<typeof hearing>;
   private openedAt: Millis | undefined;
   private requested = false;
+  private closed = false;
 
   constructor(
     source: Source,
@@ -41,6 +42,7 @@ export class Listening {
     this.reader = reader;
     this.events = events;
     this.clock = clock;
+    this.entriesOf = hearing(source.port);
   }
 
   open(): Promise<void> {
@@ -48,45 +50,33 @@ export class Listening {
   }
 
   close(): Promise<void> {
+    this.closed = true;
     return this.source.close();
   }
 
   private take(event: SourceEvent): void {
     const at = this.clock.of(event.arrived);
-    switch (event.kind) {
-      case 'opened':
-        this.splitter = new LineSplitter();
-        this.openedAt = at;
-        this.requested = false;
-        this.events.heard(this.recorder.entry({ kind: 'opening', at, text: this.source.port }));
-        this.events.opened();
-        break;
-      case 'bytes':
-        for (const line of this.splitter.push(event.bytes, at))
-          this.events.heard(this.recorder.entry({ kind: 'rx', at, text: line.text, cut: line.cut }));
-        this.requestOnce(at);
-        break;
-      case 'lost':
-        for (const line of this.splitter.flush(at))
-          this.events.heard(this.recorder.entry({ kind: 'rx', at, text: line.text, cut: line.cut }));
-        this.openedAt = undefined;
-        this.events.heard(this.recorder.entry({ kind: 'gap', at, text: event.why }));
-        this.events.lost();
-        break;
+    for (const entry of this.entriesOf({ ...event, arrived: at })) {
+      if (this.closed) return;
+      this.events.heard(this.recorder.entry(entry));
     }
+    if (event.kind === 'opened') {
+      this.openedAt = at;
+      this.requested = false;
+      this.events.opened();
+    } else if (event.kind === 'lost') {
+      this.openedAt = undefined;
+      this.events.lost();
+    } else this.requestOnce(at);
   }
 
   private requestOnce(at: Millis): void {
-    if (
-      this.requested ||
-      this.openedAt === undefined ||
-      at - this.openedAt < declarationExpected ||
-      !this.reader.mayRequest
-    )
-      return;
+    if (this.closed || this.requested || this.openedAt === undefined) return;
+    if (at - this.openedAt < declarationExpected || !this.reader.mayRequest) return;
     this.requested = true;
-    this.source.write(new TextEncoder().encode(`${requestLine}\r\n`));
-    this.recorder.entry({ kind: 'tx', at, text: requestLine });
-    this.events.sent(requestLine);
+    const request = writeRequest();
+    this.source.write(new TextEncoder().encode(request));
+    this.recorder.entry({ kind: 'tx', at, text: request });
+    this.events.sent(request);
   }
 }

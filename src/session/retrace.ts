@@ -2,7 +2,7 @@ import type { Answer, Ask } from '../model/ask.ts';
 import type { Reading } from '../model/reading.ts';
 import { type Millis, ms } from '../model/units.ts';
 import type { Verdict } from '../model/verdict.ts';
-import type { CaptureEntry } from '../transport/capture.ts';
+import type { CaptureLine } from '../transport/capture.ts';
 import type { Course } from './course.ts';
 import type { AskEnded, AskPut, JournalRecord } from './journal.ts';
 import { StreamReader } from './stream-reader.ts';
@@ -30,7 +30,7 @@ export const verdictKey = ({ check, subject }: Pick<Verdict, 'check' | 'subject'
  */
 export class Retrace {
   private readonly course: Course;
-  private readonly entries: Iterator<CaptureEntry>;
+  private readonly entries: Iterator<CaptureLine>;
   private readonly onReading: (reading: Reading) => void;
   private readonly reader = new StreamReader();
   private readonly verdicts: Verdict[] = [];
@@ -42,7 +42,7 @@ export class Retrace {
   private lastAt = 0;
   private begun = false;
 
-  constructor(course: Course, entries: Iterable<CaptureEntry>, onReading: (reading: Reading) => void) {
+  constructor(course: Course, entries: Iterable<CaptureLine>, onReading: (reading: Reading) => void) {
     this.course = course;
     this.entries = entries[Symbol.iterator]();
     this.onReading = onReading;
@@ -94,7 +94,7 @@ export class Retrace {
       const next = this.entries.next();
       if (next.done) return;
       this.read++;
-      this.lastAt = Math.max(this.lastAt, next.value.at);
+      if (next.value.kind !== 'damaged') this.lastAt = Math.max(this.lastAt, next.value.at);
       for (const reading of this.reader.entry(next.value)) {
         this.course.reading(reading);
         this.onReading(reading);

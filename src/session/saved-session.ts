@@ -6,7 +6,7 @@ import type { SessionFacts } from '../model/session-facts.ts';
 import { ToolError } from '../model/tool-error.ts';
 import { type Millis, seconds } from '../model/units.ts';
 import type { CheckName, Verdict } from '../model/verdict.ts';
-import { type CaptureEntry, readCapture } from '../transport/capture.ts';
+import { type CaptureEntry, type CaptureLine, captureReader } from '../transport/capture.ts';
 import { Course } from './course.ts';
 import { factsOf } from './facts.ts';
 import { type SessionFolder, type SessionHeader, sha256 } from './folder.ts';
@@ -53,7 +53,9 @@ export function readSession(folder: SessionFolder): SavedSession {
   const header = folder.header();
   const machine = machineOf(folder.machineText());
   const captureBytes = folder.captureBytes();
-  const { entries, length: captureLength } = readCapture(captureBytes);
+  const capture = captureReader();
+  const entries = capture.push(captureBytes);
+  const captureLength = capture.soundBytes;
   const { records, bytes: journalLength } = readJournal(folder.journalText(), entries.length);
   const course = courseOf(header, machine);
   const statistics = new StreamStatistics();
@@ -73,7 +75,7 @@ export function readSession(folder: SessionFolder): SavedSession {
   };
 }
 
-const isSent = (entry: CaptureEntry): entry is Extract<CaptureEntry, { kind: 'tx' }> => entry.kind === 'tx';
+const isSent = (entry: CaptureLine): entry is Extract<CaptureEntry, { kind: 'tx' }> => entry.kind === 'tx';
 
 /** Judges what the session holds: checks that did not come to their end come out as not tested. */
 export function judgeSaved(saved: SavedSession): SessionFacts {
