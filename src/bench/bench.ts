@@ -1,0 +1,213 @@
+import type { PlugEnd } from '../model/ask.ts';
+import type { Timekeeper } from '../model/source.ts';
+import type { Contact } from './contact.ts';
+import type { Telling } from './controller.ts';
+import type { FieldLine, Leg } from './field-line.ts';
+import { HandRefused } from './hand-refused.ts';
+import { homing, seek, straight } from './motion.ts';
+import { plant } from './plant.ts';
+import { RequestEar } from './request-ear.ts';
+import { scenario } from './scenario.ts';
+import type { MachineTruth } from './truth.ts';
+import { World } from './world.ts';
+
+export interface BenchOptions {
+  readonly truth?: MachineTruth;
+  /** The same seed, faults and hands give the same bytes. */
+  readonly seed?: number;
+  /** As `--fault` spells them: `<fault>:<input>[,<input>]`. */
+  readonly faults?: readonly string[];
+  /** Default: 100 reports a second with levels, active and positions; no edges, no voltages. */
+  readonly telling?: Partial<Telling>;
+}
+
+const usual: Telling = { rate: 100, levels: true, active: true, positions: true, edges: false, volts: false };
+/** How far an axis is moved off a switch it stands on, and how far one runs on that starts by itself; mm. */
+const offTheSwitch = 5;
+const runsOn = 20;
+
+/** The simulated machine as hands meet it. Subjects it does not know are refused with a HandRefused. */
+export class Bench {
+  private readonly world: World;
+  private readonly ear = new RequestEar();
+  private cameBack = false;
+
+  /** Throws a ToolError where a fault is not known or does not fit the machine. */
+  constructor(time: Timekeeper, options: BenchOptions = {}) {
+    const { truth = scenario, seed = 1, faults = [], telling = {} } = options;
+    this.world = new World(truth, time, seed, { ...usual, ...telling });
+    for (const fault of faults) plant(this.world, fault);
+    this.world.controller.startAwake();
+  }
+
+  /** Hears every sentence from now on, the declaration first. The returned function ends it. */
+  attach(hear: (bytes: Uint8Array) => void): () => void {
+    const leave = this.world.controller.listen((sentence) => hear(Buffer.from(sentence, 'latin1')));
+    this.world.controller.declare();
+    return leave;
+  }
+
+  /** Bytes from the tool: a whole request makes the controller declare and report once; anything else does nothing. */
+  receive(bytes: Uint8Array): void {
+    for (let asked = this.ear.take(bytes); asked > 0; asked--) {
+      this.world.controller.declare();
+      this.world.controller.report();
+    }
+  }
+
+  /** Nothing more is sent; no timer is left behind but those of contacts still bouncing. */
+  shutDown(): void {
+    this.world.shutDown();
+  }
+
+  press(subject: string): void {
+    const { contact } = this.found(subject).leg;
+    contact.push('hand');
+    if (!contact.truth.stop || this.world.quirks.powerStaysOn) return;
+    this.world.drives.on = false;
+    this.cameBack = false;
+  }
+
+  /** Lets go, unlatches a stop, frees a lever that sticks, moves an axis off a switch it stands on. */
+  release(subject: string): void {
+    const { contact } = this.found(subject).leg;
+    const wasIn = contact.inHand;
+    contact.letGo('hand');
+    if (contact.truth.stop && wasIn && this.world.quirks.restartsOnUnlatch) this.comeBack();
+    this.moveOff(contact);
+  }
+
+  unplug(subject: string, at: PlugEnd): void {
+    this.setPlug(subject, at, true);
+    const { truth } = this.found(subject).line;
+    if (this.world.quirks.restartsOnUnplug.delete(truth.name)) this.world.restart();
+  }
+
+  replug(subject: string, at: PlugEnd): void {
+    this.setPlug(subject, at, false);
+  }
+
+  /** Bridges the two terminals of the switch, or the input's terminal at the controller to its ground. */
+  setJumper(subject: string, at: PlugEnd, on: boolean): void {
+    const { line, leg } = this.found(subject);
+    if (at === 'switch') leg.jumpered = on;
+    else this.world.wiring.setBridge(this.world.truth.inputs.indexOf(line.truth), on);
+    this.world.refresh();
+  }
+
+  /** Towards the home end until its input is active; a controller in fault starts nothing. */
+  seek(letter: string): void {
+    const axis = this.axis(letter);
+    this.begin(seek(axis, this.homeInputOf(axis.truth.homeInput)), 'homing');
+  }
+
+  home(letter: string): void {
+    const { axes } = this.world;
+    const chosen = letter === 'all' ? [...axes].reverse() : [this.axis(letter)];
+    const isActive = (input: string) => this.homeInputOf(input);
+    function* all() {
+      for (const axis of chosen) if (!(yield* homing(axis, isActive(axis.truth.homeInput)))) return false;
+      return true;
+    }
+    this.begin(all(), 'homing');
+  }
+
+  /** `distance` in mm, signed as the controller counts. */
+  move(letter: string, distance: number): void {
+    const axis = this.axis(letter);
+    this.begin(straight(axis, distance, axis.truth.rapid), 'moving');
+  }
+
+  /** The person clears a halt by her own control. */
+  clear(): void {
+    this.world.motion.stop();
+    if (this.world.controller.activity === 'fault') this.world.controller.activity = 'still';
+  }
+
+  power(what: 'motors' | 'controller', to: 'off' | 'on'): void {
+    const { controller, drives, contacts, quirks, motion } = this.world;
+    if (what === 'motors') {
+      const held = contacts.some((contact) => contact.truth.stop && contact.operated);
+      drives.on = to === 'on' && (!held || quirks.powerStaysOn);
+    } else if (to === 'on') controller.powerOn();
+    else {
+      motion.stop();
+      controller.powerOff();
+    }
+  }
+
+  plant(fault: string): void {
+    plant(this.world, fault);
+  }
+
+  /** What a person at the machine can see. */
+  get sees() {
+    const { world } = this;
+    return {
+      touched: (subject: string) => this.found(subject).leg.contact.touched,
+      isOut: (subject: string, at: PlugEnd) => {
+        const { line, leg } = this.found(subject);
+        return at === 'switch' ? !leg.plugged : world.wiring.isConnectorOut(line.truth.connector);
+      },
+      drivesHavePower: () => world.drives.on,
+      /** Since the stop was last pressed: something came back that nobody switched on. */
+      cameBackByItself: () => this.cameBack,
+      isStop: (subject: string) => this.found(subject).leg.contact.truth.stop,
+      position: (letter: string) => this.axis(letter).stands,
+    };
+  }
+
+  get subjects(): readonly string[] {
+    return this.world.contacts.map((contact) => contact.truth.subject);
+  }
+
+  private begin(...[course, as]: Parameters<World['motion']['start']>): void {
+    const { controller, motion } = this.world;
+    if (controller.powered && controller.activity !== 'fault') motion.start(course, as);
+  }
+
+  private homeInputOf(input: string): () => boolean {
+    return () => this.world.stage(input)?.active === '1';
+  }
+
+  private comeBack(): void {
+    this.cameBack = true;
+    this.world.drives.on = true;
+    const [axis] = this.world.axes;
+    if (axis) this.begin(straight(axis, runsOn, axis.truth.approach), 'moving');
+  }
+
+  /** By hand where the drives are off, else by the controller's own control. */
+  private moveOff({ touched, truth: { dog } }: Contact): void {
+    if (!touched || !dog) return;
+    const inwards = dog.end === 'positive' ? -offTheSwitch : offTheSwitch;
+    const axis = this.axis(dog.axis);
+    if (this.world.drives.on) this.begin(straight(axis, inwards, axis.truth.approach), 'moving');
+    else axis.moveTo(axis.stands + inwards);
+  }
+
+  private setPlug(subject: string, at: PlugEnd, out: boolean): void {
+    const { line, leg } = this.found(subject);
+    if (at === 'switch') leg.plugged = !out;
+    else this.world.wiring.setConnector(line.truth.connector, out);
+    this.world.refresh();
+  }
+
+  private axis(letter: string) {
+    const axis = this.world.axes.find((each) => each.letter === letter);
+    if (!axis)
+      throw new HandRefused(
+        `axis ${letter}`,
+        this.world.axes.map((each) => each.letter),
+      );
+    return axis;
+  }
+
+  private found(subject: string): { readonly line: FieldLine; readonly leg: Leg } {
+    for (const line of this.world.wiring.lines) {
+      const leg = line.leg(subject);
+      if (leg) return { line, leg };
+    }
+    throw new HandRefused(`switch ${subject}`, this.subjects);
+  }
+}

@@ -1,0 +1,26 @@
+import { contactFaults } from './faults/contact-faults.ts';
+import { controllerFaults } from './faults/controller-faults.ts';
+import type { Fault } from './faults/fault.ts';
+import { streamFaults } from './faults/stream-faults.ts';
+import { wiringFaults } from './faults/wiring-faults.ts';
+
+/** Every fault the bench knows, by name. */
+export const faults = {
+  ...contactFaults,
+  ...wiringFaults,
+  ...controllerFaults,
+  ...streamFaults,
+} satisfies Record<string, Fault>;
+
+export type FaultName = keyof typeof faults;
+export const faultNames = Object.keys(faults) as readonly FaultName[];
+
+/** How each is written after `--fault`, and what it does. */
+export const faultList: readonly {
+  readonly name: FaultName;
+  readonly usage: string;
+  readonly description: string;
+}[] = faultNames.map((name) => {
+  const { takes, description } = faults[name];
+  return { name, usage: takes === '' ? name : `${name}:${takes}`, description };
+});

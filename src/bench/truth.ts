@@ -1,0 +1,53 @@
+/** What the simulated machine really is. Nobody but the bench reads this; the session only ever sees its stream. */
+export interface MachineTruth {
+  /** In the order of the controller's terminals, which is the order of the stream. */
+  readonly inputs: readonly InputTruth[];
+  readonly axes: readonly AxisTruth[];
+}
+
+export type ContactKind = 'normally closed' | 'normally open';
+/** The controller's setting of one input. */
+export type Setting = 'active when open' | 'active when closed';
+
+export interface InputTruth {
+  readonly name: string;
+  readonly connector: string;
+  readonly joined: 'single' | 'series' | 'parallel';
+  readonly setting: Setting;
+  /** The controller halts on it where it is told to. */
+  readonly limit: boolean;
+  readonly switches: readonly SwitchTruth[];
+}
+
+export interface SwitchTruth {
+  /** `input`, or `input/switch` where several share the input. */
+  readonly subject: string;
+  readonly contact: ContactKind;
+  /** Stays in when pressed, until it is let out by hand; takes the drives' power away by a contact of its own. */
+  readonly stop: boolean;
+  readonly dog?: Dog;
+}
+
+/** Where an axis works a switch, mm of true position: it is operated from `actuates` outwards and free again inside `frees`. */
+export interface Dog {
+  readonly axis: string;
+  readonly end: 'negative' | 'positive';
+  readonly actuates: number;
+  readonly frees: number;
+}
+
+/** True position is counted as the controller would count it after a good homing. Lengths mm, speeds mm/s. */
+export interface AxisTruth {
+  readonly letter: string;
+  /** Where the axis meets solid metal. */
+  readonly stops: readonly [number, number];
+  /** Where it stands when the bench starts; the controller counts from zero there, as any does before it was homed. */
+  readonly stands: number;
+  readonly homes: 'negative' | 'positive';
+  readonly homeInput: string;
+  readonly homeValue: number;
+  readonly backOff: number;
+  readonly approach: number;
+  readonly slow: number;
+  readonly rapid: number;
+}

@@ -1,0 +1,128 @@
+import type { Timekeeper } from '../model/source.ts';
+import type { Millis } from '../model/units.ts';
+import { Axis } from './axis.ts';
+import { Contact } from './contact.ts';
+import { Controller, type Telling } from './controller.ts';
+import { FieldLine } from './field-line.ts';
+import { InputStage } from './input-stage.ts';
+import { Motion } from './motion.ts';
+import { type Random, randomFor } from './random.ts';
+import type { InputTruth, MachineTruth } from './truth.ts';
+import { Wiring } from './wiring.ts';
+
+/** What a controller does that its owner did not ask for. */
+export interface Quirks {
+  /** Goes into fault when a limit input becomes active, until it is cleared. */
+  haltsAtLimit: boolean;
+  /** The stop button does not take the drives' power away. */
+  powerStaysOn: boolean;
+  /** Letting the stop button out gives the drives their power back, and the interrupted move goes on. */
+  restartsOnUnlatch: boolean;
+  /** Inputs whose plug, pulled the next time, makes the controller's supply dip. */
+  readonly restartsOnUnplug: Set<string>;
+}
+
+/** All parts of the simulated machine, put together; what each does to the next is only said here. */
+export class World {
+  readonly truth: MachineTruth;
+  readonly time: Timekeeper;
+  readonly contacts: readonly Contact[];
+  readonly wiring: Wiring;
+  readonly stages: readonly InputStage[];
+  readonly axes: readonly Axis[];
+  readonly controller: Controller;
+  readonly motion: Motion;
+  readonly drives = { on: true };
+  readonly quirks: Quirks = {
+    haltsAtLimit: false,
+    powerStaysOn: false,
+    restartsOnUnlatch: false,
+    restartsOnUnplug: new Set(),
+  };
+  private readonly seed: number;
+  private readonly endings: (() => void)[] = [];
+
+  constructor(truth: MachineTruth, time: Timekeeper, seed: number, telling: Telling) {
+    this.truth = truth;
+    this.time = time;
+    this.seed = seed;
+    this.stages = truth.inputs.map(
+      (input) =>
+        new InputStage(input, time, this.random(`wander ${input.name}`), () => this.levelChanged(input)),
+    );
+    const lines = truth.inputs.map(
+      (input) =>
+        new FieldLine(
+          input,
+          input.switches.map((each) => this.contact(each)),
+        ),
+    );
+    this.contacts = lines.flatMap((line) => line.legs.map(({ contact }) => contact));
+    this.wiring = new Wiring(lines);
+    this.axes = truth.axes.map((axis) => new Axis(axis, this.contacts));
+    this.controller = new Controller(telling, time, this.stages, this.axes, this.random('link'));
+    this.motion = new Motion(
+      time,
+      () => this.drives.on,
+      (activity) => {
+        if (this.controller.activity !== 'fault') this.controller.activity = activity;
+      },
+    );
+    this.refresh();
+  }
+
+  random(purpose: string): Random {
+    return randomFor(this.seed, purpose);
+  }
+
+  /** Works out anew what every terminal sees: to be called after any change of wires and contacts. */
+  refresh(): void {
+    // While it is still being put together, nothing is connected yet.
+    if (!this.controller) return;
+    for (const [terminal, stage] of this.stages.entries()) stage.follow(this.wiring.conducts(terminal));
+  }
+
+  stage(input: string): InputStage | undefined {
+    return this.stages.find(({ name }) => name === input);
+  }
+
+  /** Calls `then` again and again, each time after the delay it gave, until the bench is shut down. */
+  whileOn(then: () => Millis): void {
+    const next = (): (() => void) =>
+      this.time.after(then(), () => {
+        this.endings[place] = next();
+      });
+    const place = this.endings.push(() => {}) - 1;
+    this.endings[place] = next();
+  }
+
+  shutDown(): void {
+    this.motion.stop();
+    this.controller.powerOff();
+    for (const end of this.endings.splice(0)) end();
+    for (const stage of this.stages) stage.sleep();
+  }
+
+  /** Supply gone and back at once: everything counted is lost. */
+  restart(): void {
+    this.motion.stop();
+    this.controller.powerOff();
+    this.controller.powerOn();
+  }
+
+  private contact(truth: InputTruth['switches'][number]): Contact {
+    return new Contact(truth, this.time, this.random(`bounce ${truth.subject}`), () => this.refresh());
+  }
+
+  private levelChanged(input: InputTruth): void {
+    const stage = this.stage(input.name);
+    if (!stage) return;
+    this.controller.edge(stage);
+    if (stage.active !== '1') return;
+    const isStop = input.switches.some(({ stop }) => stop);
+    if (isStop) this.motion.stop();
+    if (!input.limit || !this.quirks.haltsAtLimit) return;
+    this.motion.stop();
+    if (this.controller.powered) this.controller.activity = 'fault';
+  }
+}
