@@ -1,8 +1,14 @@
 import { z } from 'zod';
-import { allowedQuantity, type MeasureName, measures, quantityOf } from './quantity.ts';
+import { allowedQuantity, type Measure, type MeasureName, measures, quantityOf } from './quantity.ts';
 
 /** What may stand in a field, in words; kept beside the schema so that the two cannot part. */
-export const allowedWords = z.registry<{ allowed: string; oneOf?: readonly string[] }>();
+export interface AllowedWords {
+  readonly allowed: string;
+  readonly oneOf?: readonly string[];
+  /** The unit most often meant where a number stands without one. */
+  readonly unit?: string;
+}
+export const allowedWords = z.registry<AllowedWords>();
 
 /** One of a few words. */
 export const oneOf = <const Words extends readonly [string, ...string[]]>(words: Words, meaning: string) => {
@@ -13,29 +19,40 @@ export const oneOf = <const Words extends readonly [string, ...string[]]>(words:
 
 /** A line of the person's own words; never empty. */
 export const words = (longest: number, meaning: string) => {
-  const schema = z.string().trim().min(1).max(longest).meta({ description: meaning });
+  const schema = z
+    .string()
+    .trim()
+    .min(1)
+    .max(longest)
+    // A terminal called 7 is a number to an editor and text to us.
+    .meta({ description: meaning, type: ['string', 'number'] });
   allowedWords.add(schema, { allowed: `text of 1 to ${longest} characters` });
   return schema;
 };
 
-const escapedUnit = (unit: string): string => unit.replace('/', '\\/');
-
 /** The text form of a measure for editors; a reading goes by `quantityOf`, which also knows the signs for ohm and micro. */
-const pattern = (name: MeasureName): RegExp =>
-  new RegExp(`^[-+]?\\d+(\\.\\d+)?\\s*(${Object.keys(measures[name].units).map(escapedUnit).join('|')})$`);
+function editorForm({ units, bare }: Measure): { type: string[]; pattern: string } {
+  const names = Object.keys(units).join('|').replaceAll('/', '\\/');
+  return {
+    type: bare ? ['number', 'string'] : ['string'],
+    pattern: `^[-+]?\\d+(\\.\\d+)?\\s*(${names})${bare ? '?' : ''}$`,
+  };
+}
 
 /** A number with a unit; a bare number only where the machine's unit of length is meant. */
 export const quantity = (name: MeasureName, meaning: string) => {
-  const measure = measures[name];
+  const measure: Measure = measures[name];
   const written = z.union([z.number(), z.string()]);
   const schema = written
     .refine((value) => quantityOf(measure, value) !== undefined)
     .meta({
       description: `${meaning}: ${allowedQuantity(measure)}`,
       examples: [measure.example],
-      ...(measure.bare ? {} : { type: 'string', anyOf: undefined, pattern: pattern(name).source }),
+      anyOf: undefined,
+      ...editorForm(measure),
     });
-  allowedWords.add(schema, { allowed: allowedQuantity(measure) });
+  const [unit] = Object.keys(measure.units);
+  allowedWords.add(schema, { allowed: allowedQuantity(measure), ...(unit && !measure.bare ? { unit } : {}) });
   return schema;
 };
 

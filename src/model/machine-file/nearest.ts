@@ -28,14 +28,14 @@ function edits(a: string, b: string): number {
   return above[b.length] ?? 0;
 }
 
-/** The allowed word a person most likely meant, or undefined where none is near (more than a third of the letters off). */
+/** The allowed word a person most likely meant, or undefined where none is near (more than a third of its letters off). */
 export function nearest(word: string, allowed: readonly string[]): string | undefined {
   const meant = plainly(word.slice(0, 40));
   let best: { readonly each: string; readonly off: number } | undefined;
   for (const each of allowed) {
     const off = edits(meant, plainly(each));
-    if (off <= Math.max(1, Math.floor(each.length / 3)) && (best === undefined || off < best.off))
-      best = { each, off };
+    const most = each.length < 3 ? 0 : Math.max(1, Math.floor(each.length / 3));
+    if (off <= most && (best === undefined || off < best.off)) best = { each, off };
   }
   return best?.each;
 }

@@ -46,6 +46,15 @@ const circuitKeys = ['kind', ...Object.keys(circuitValues)];
 const axisKeys = Object.keys(axisShape.shape);
 
 export function partsOf(tree: Tree, say: Say): Parts {
+  if (tree.kind !== 'map') {
+    say({
+      path: [],
+      found: tree.kind === 'nothing' ? 'an empty file' : 'no named entries',
+      allowed: `entries: ${topKeys.join(', ')}`,
+      tryNext: 'begin with a starter file',
+    });
+    return { top: undefined, inputs: [], axes: [] };
+  }
   sayUnknownKeys(
     tree,
     [],

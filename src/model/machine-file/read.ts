@@ -11,6 +11,9 @@ export type ReadMachine =
   | { readonly machine: Machine; readonly problems?: never }
   | { readonly problems: readonly [FileProblem, ...FileProblem[]]; readonly machine?: never };
 
+/** Nobody reads more; a file with more is no machine file. */
+const mostProblems = 500;
+
 /** Reads a machine file (YAML 1.2). Never throws: the machine, or everything that is wrong with the file, in the order of its lines. */
 export function readMachineFile(text: string): ReadMachine {
   const said: Wrong[] = [];
@@ -34,7 +37,7 @@ const placeOf = (wrong: Wrong, { tree }: Syntax): number => wrong.offset ?? offs
 
 function inOrder(wrongs: readonly Wrong[], syntax: Syntax): readonly FileProblem[] {
   const placed = wrongs.map((wrong) => ({ wrong, at: placeOf(wrong, syntax) })).sort((a, b) => a.at - b.at);
-  return placed.map(({ wrong, at }) => {
+  const shown = placed.slice(0, mostProblems).map(({ wrong, at }) => {
     const { line, col } = syntax.lines.linePos(at);
     const { path, found, allowed, tryNext } = wrong;
     return {
@@ -46,4 +49,18 @@ function inOrder(wrongs: readonly Wrong[], syntax: Syntax): readonly FileProblem
       tryNext,
     };
   });
+  const last = shown.at(-1);
+  const more = placed.length - shown.length;
+  return last === undefined || more === 0
+    ? shown
+    : [
+        ...shown,
+        {
+          ...last,
+          path: '',
+          found: `${more} more problems`,
+          allowed: 'none',
+          tryNext: 'begin with a starter file',
+        },
+      ];
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { allowedWords } from './fields.ts';
+import { type AllowedWords, allowedWords } from './fields.ts';
 import { nearest } from './nearest.ts';
 import { foundText } from './plain.ts';
 import { cutShort, type Path, quoted, type Wrong } from './problem.ts';
@@ -49,6 +49,8 @@ function wordsFor(shape: z.ZodType, tree: Tree, path: Path): Omit<Wrong, 'path'>
   const found = stands.kind === 'text' ? quoted(text) : cutShort(text);
   if (stands.kind === 'text' && rule?.allowed.startsWith('a list'))
     return { found, allowed, tryNext: `put it in brackets: [${cutShort(text)}]` };
+  if (rule?.allowed.startsWith('a list'))
+    return { found, allowed, tryNext: 'write what it is for, as in [home, limit]' };
   const near =
     rule?.oneOf && stands.kind === 'text'
       ? (rule.oneOf.find((each) => each === meant[text.trim().toLowerCase()]) ?? nearest(text, rule.oneOf))
@@ -56,6 +58,8 @@ function wordsFor(shape: z.ZodType, tree: Tree, path: Path): Omit<Wrong, 'path'>
   if (near !== undefined) return { found, allowed, tryNext: `write ${near}` };
   if (stands.kind === 'text' && /^\s*[-+]?\d+,\d/.test(text))
     return { found, allowed, tryNext: 'write the decimal sign as a point' };
+  if (rule?.unit && stands.kind === 'text' && /^\s*[-+]?\d+(\.\d+)?\s*$/.test(text))
+    return { found, allowed, tryNext: `add the unit, as in ${text.trim()} ${rule.unit}` };
   return {
     found,
     allowed,
@@ -71,12 +75,9 @@ function treeAt(tree: Tree, path: Path): Tree | undefined {
 }
 
 /** The words kept beside the innermost schema a path leads to. */
-function allowedAt(
-  schema: z.ZodType,
-  path: Path,
-): { allowed: string; oneOf?: readonly string[] } | undefined {
+function allowedAt(schema: z.ZodType, path: Path): AllowedWords | undefined {
   let here: z.core.$ZodType | undefined = schema;
-  let words: { allowed: string; oneOf?: readonly string[] } | undefined;
+  let words: AllowedWords | undefined;
   for (const part of [undefined, ...path]) {
     if (part !== undefined) here = inside(here, part);
     while (here instanceof z.ZodOptional) here = here.unwrap();

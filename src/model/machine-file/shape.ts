@@ -29,6 +29,7 @@ const voltage = z.union([z.literal('unknown'), quantity('voltage', 'The voltage 
 allowedWords.add(voltage, {
   allowed: 'unknown, or a voltage with its unit, as in 24 V (V, mV)',
   oneOf: ['unknown'],
+  unit: 'V',
 });
 
 /** What may be said once for a joined input or switch by switch. */

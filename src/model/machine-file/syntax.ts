@@ -1,10 +1,9 @@
 import { LineCounter, parseDocument, type YAMLError } from 'yaml';
-import type { Wrong } from './problem.ts';
-import { quoted } from './problem.ts';
+import { cutShort, quoted, type Wrong } from './problem.ts';
 import { type Tree, treeOf } from './tree.ts';
 
 /** 64 inputs fully described take some 40 KiB. */
-export const mostCharacters = 256 * 1024;
+export const mostCharacters = 128 * 1024;
 
 const said: Readonly<Record<string, Pick<Wrong, 'allowed' | 'tryNext'>>> = {
   TAB_AS_INDENT: { allowed: 'spaces before an entry', tryNext: 'put spaces in place of the tab' },
@@ -17,6 +16,12 @@ const said: Readonly<Record<string, Pick<Wrong, 'allowed' | 'tryNext'>>> = {
   RESOURCE_EXHAUSTION: { allowed: 'a few levels', tryNext: 'start again from a starter file' },
   TAG_RESOLVE_FAILED: { allowed: 'values without a tag', tryNext: 'take the ! and the word after it out' },
   MISSING_CHAR: { allowed: 'closed brackets and quotes', tryNext: 'close it on this line or before' },
+};
+/** Where the parser's own words would say what to do to a programmer. */
+const foundIn: Readonly<Record<string, string>> = {
+  MULTIPLE_DOCS: 'a second document',
+  RESOURCE_EXHAUSTION: 'levels without end',
+  TAG_RESOLVE_FAILED: 'a tag',
 };
 const otherwise = { allowed: 'YAML 1.2', tryNext: 'compare the lines before it with a starter file' };
 
@@ -56,8 +61,7 @@ function parsed(text: string, say: (wrong: Wrong) => void): Syntax {
     const errors = onePerPlace([...document.errors, ...document.warnings]);
     for (const error of errors) say({ path: [], ...inWords(error, text) });
     const tree = treeOf(document.contents, say, [], document.contents?.range?.[0] ?? 0);
-    const first = document.errors.map((error) => error.pos[0]);
-    return { tree, lines, brokenAt: first.length > 0 ? Math.min(...first) : undefined };
+    return { tree, lines, brokenAt: firstOf(document.errors) };
   } catch {
     say({ path: [], offset: 0, found: 'text that cannot be taken apart', ...otherwise });
     return { tree: { kind: 'nothing', at: 0 }, lines, brokenAt: 0 };
@@ -66,15 +70,23 @@ function parsed(text: string, say: (wrong: Wrong) => void): Syntax {
 
 /** One mistake can be reported many times over, most of all a nesting without end. */
 function onePerPlace(errors: readonly YAMLError[]): readonly YAMLError[] {
-  const deep = errors.filter((error) => error.code === 'RESOURCE_EXHAUSTION');
-  const [shallowest] = [...deep].sort((a, b) => a.pos[0] - b.pos[0]);
-  if (shallowest) return [shallowest];
-  return errors.filter((error, index) => errors.findIndex((each) => each.pos[0] === error.pos[0]) === index);
+  const byPlace = new Map<number, YAMLError>();
+  for (const error of errors) {
+    if (error.code === 'RESOURCE_EXHAUSTION') return [error];
+    if (!byPlace.has(error.pos[0])) byPlace.set(error.pos[0], error);
+  }
+  return [...byPlace.values()];
 }
+
+const firstOf = (errors: readonly YAMLError[]): number | undefined =>
+  errors.reduce<number | undefined>(
+    (first, { pos }) => (first === undefined ? pos[0] : Math.min(first, pos[0])),
+    undefined,
+  );
 
 function inWords(error: YAMLError, text: string): Omit<Wrong, 'path'> {
   const line = text.slice(error.pos[0], error.pos[0] + 200).split('\n', 1)[0] ?? '';
-  const found = `${error.message.split('\n', 1)[0]}${line.trim() === '' ? '' : `, at ${quoted(line.trim())}`}`;
+  const found = `${foundIn[error.code] ?? cutShort(error.message.split('\n', 1)[0] ?? '')}${line.trim() === '' ? '' : `, at ${quoted(line.trim())}`}`;
   return { offset: error.pos[0], found, ...(said[error.code] ?? otherwise) };
 }
 
