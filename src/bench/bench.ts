@@ -2,9 +2,9 @@ import type { PlugEnd } from '../model/ask.ts';
 import type { Timekeeper } from '../model/source.ts';
 import type { Contact } from './contact.ts';
 import type { Telling } from './controller.ts';
-import type { FieldLine, Leg } from './field-line.ts';
-import { HandRefused } from './hand-refused.ts';
+import { Eyes } from './eyes.ts';
 import { homing, seek, straight } from './motion.ts';
+import { axisNamed, switchNamed } from './named-parts.ts';
 import { plant } from './plant.ts';
 import { RequestEar } from './request-ear.ts';
 import { scenario } from './scenario.ts';
@@ -29,13 +29,14 @@ const runsOn = 20;
 /** The simulated machine as hands meet it. Subjects it does not know are refused with a HandRefused. */
 export class Bench {
   private readonly world: World;
+  readonly eyes: Eyes;
   private readonly ear = new RequestEar();
-  private cameBack = false;
 
   /** Throws a ToolError where a fault is not known or does not fit the machine. */
   constructor(time: Timekeeper, options: BenchOptions = {}) {
     const { truth = scenario, seed = 1, faults = [], telling = {} } = options;
     this.world = new World(truth, time, seed, { ...usual, ...telling });
+    this.eyes = new Eyes(this.world);
     for (const fault of faults) plant(this.world, fault);
     this.world.controller.startAwake();
   }
@@ -61,16 +62,16 @@ export class Bench {
   }
 
   press(subject: string): void {
-    const { contact } = this.found(subject).leg;
+    const { contact } = switchNamed(this.world, subject).leg;
     contact.push('hand');
     if (!contact.truth.stop || this.world.quirks.powerStaysOn) return;
     this.world.drives.on = false;
-    this.cameBack = false;
+    this.world.drives.cameBack = false;
   }
 
   /** Lets go, unlatches a stop, frees a lever that sticks, moves an axis off a switch it stands on. */
   release(subject: string): void {
-    const { contact } = this.found(subject).leg;
+    const { contact } = switchNamed(this.world, subject).leg;
     const wasIn = contact.inHand;
     contact.letGo('hand');
     if (contact.truth.stop && wasIn && this.world.quirks.restartsOnUnlatch) this.comeBack();
@@ -79,7 +80,7 @@ export class Bench {
 
   unplug(subject: string, at: PlugEnd): void {
     this.setPlug(subject, at, true);
-    const { truth } = this.found(subject).line;
+    const { truth } = switchNamed(this.world, subject).line;
     if (this.world.quirks.restartsOnUnplug.delete(truth.name)) this.world.restart();
   }
 
@@ -89,7 +90,7 @@ export class Bench {
 
   /** Bridges the two terminals of the switch, or the input's terminal at the controller to its ground. */
   setJumper(subject: string, at: PlugEnd, on: boolean): void {
-    const { line, leg } = this.found(subject);
+    const { line, leg } = switchNamed(this.world, subject);
     if (at === 'switch') leg.jumpered = on;
     else this.world.wiring.setBridge(this.world.truth.inputs.indexOf(line.truth), on);
     this.world.refresh();
@@ -97,13 +98,13 @@ export class Bench {
 
   /** Towards the home end until its input is active; a controller in fault starts nothing. */
   seek(letter: string): void {
-    const axis = this.axis(letter);
+    const axis = axisNamed(this.world, letter);
     this.begin(seek(axis, this.homeInputOf(axis.truth.homeInput)), 'homing');
   }
 
   home(letter: string): void {
     const { axes } = this.world;
-    const chosen = letter === 'all' ? [...axes].reverse() : [this.axis(letter)];
+    const chosen = letter === 'all' ? [...axes].reverse() : [axisNamed(this.world, letter)];
     const isActive = (input: string) => this.homeInputOf(input);
     function* all() {
       for (const axis of chosen) if (!(yield* homing(axis, isActive(axis.truth.homeInput)))) return false;
@@ -114,7 +115,7 @@ export class Bench {
 
   /** `distance` in mm, signed as the controller counts. */
   move(letter: string, distance: number): void {
-    const axis = this.axis(letter);
+    const axis = axisNamed(this.world, letter);
     this.begin(straight(axis, distance, axis.truth.rapid), 'moving');
   }
 
@@ -140,27 +141,6 @@ export class Bench {
     plant(this.world, fault);
   }
 
-  /** What a person at the machine can see. */
-  get sees() {
-    const { world } = this;
-    return {
-      touched: (subject: string) => this.found(subject).leg.contact.touched,
-      isOut: (subject: string, at: PlugEnd) => {
-        const { line, leg } = this.found(subject);
-        return at === 'switch' ? !leg.plugged : world.wiring.isConnectorOut(line.truth.connector);
-      },
-      drivesHavePower: () => world.drives.on,
-      /** Since the stop was last pressed: something came back that nobody switched on. */
-      cameBackByItself: () => this.cameBack,
-      isStop: (subject: string) => this.found(subject).leg.contact.truth.stop,
-      position: (letter: string) => this.axis(letter).stands,
-    };
-  }
-
-  get subjects(): readonly string[] {
-    return this.world.contacts.map((contact) => contact.truth.subject);
-  }
-
   private begin(...[course, as]: Parameters<World['motion']['start']>): void {
     const { controller, motion } = this.world;
     if (controller.powered && controller.activity !== 'fault') motion.start(course, as);
@@ -171,7 +151,7 @@ export class Bench {
   }
 
   private comeBack(): void {
-    this.cameBack = true;
+    this.world.drives.cameBack = true;
     this.world.drives.on = true;
     const [axis] = this.world.axes;
     if (axis) this.begin(straight(axis, runsOn, axis.truth.approach), 'moving');
@@ -181,33 +161,15 @@ export class Bench {
   private moveOff({ touched, truth: { dog } }: Contact): void {
     if (!touched || !dog) return;
     const inwards = dog.end === 'positive' ? -offTheSwitch : offTheSwitch;
-    const axis = this.axis(dog.axis);
+    const axis = axisNamed(this.world, dog.axis);
     if (this.world.drives.on) this.begin(straight(axis, inwards, axis.truth.approach), 'moving');
     else axis.moveTo(axis.stands + inwards);
   }
 
   private setPlug(subject: string, at: PlugEnd, out: boolean): void {
-    const { line, leg } = this.found(subject);
+    const { line, leg } = switchNamed(this.world, subject);
     if (at === 'switch') leg.plugged = !out;
     else this.world.wiring.setConnector(line.truth.connector, out);
     this.world.refresh();
-  }
-
-  private axis(letter: string) {
-    const axis = this.world.axes.find((each) => each.letter === letter);
-    if (!axis)
-      throw new HandRefused(
-        `axis ${letter}`,
-        this.world.axes.map((each) => each.letter),
-      );
-    return axis;
-  }
-
-  private found(subject: string): { readonly line: FieldLine; readonly leg: Leg } {
-    for (const line of this.world.wiring.lines) {
-      const leg = line.leg(subject);
-      if (leg) return { line, leg };
-    }
-    throw new HandRefused(`switch ${subject}`, this.subjects);
   }
 }

@@ -32,7 +32,7 @@ export class World {
   readonly axes: readonly Axis[];
   readonly controller: Controller;
   readonly motion: Motion;
-  readonly drives = { on: true };
+  readonly drives = { on: true, cameBack: false };
   readonly quirks: Quirks = {
     haltsAtLimit: false,
     powerStaysOn: false,
