@@ -25,6 +25,8 @@ export type Block =
       readonly text: string;
     }
   | { readonly kind: 'drawings'; readonly drawings: readonly Drawing[] }
+  /** An empty frame to draw in by hand. */
+  | { readonly kind: 'space' }
   | { readonly kind: 'group'; readonly heading: string; readonly blocks: readonly Block[] };
 
 export interface Table {

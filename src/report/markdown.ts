@@ -3,12 +3,12 @@ import { type Block, type Cell, isMark, type Section, type Table } from './docum
 import { plain } from './markdown-text.ts';
 import type { ReportRecord } from './record.ts';
 import { sectionsOf } from './sections/all.ts';
-import { titleOf } from './title.ts';
+import { titleOf, whenOf } from './title.ts';
 
 /** The record as Markdown (CommonMark with GFM tables). Drawings are told in words. */
 export function markdown(record: ReportRecord): string {
   const body = sectionsOf(record).flatMap(section);
-  return [`# ${plain(titleOf(record))}`, '', ...body].join('\n');
+  return [`# ${plain(titleOf(record))}`, '', `${plain(whenOf(record))}.`, '', ...body].join('\n');
 }
 
 const section = ({ heading, stress, blocks }: Section): readonly string[] => [
@@ -41,6 +41,8 @@ function blockLines(block: Block, loud: boolean): readonly string[] {
         ...block.drawings.map(({ title, trace }) => `- ${plain(title)}. ${plain(traceText(trace))}`),
         '',
       ];
+    case 'space':
+      return [];
     case 'group':
       return [`### ${plain(block.heading)}`, '', ...block.blocks.flatMap((each) => blockLines(each, false))];
   }
@@ -51,7 +53,7 @@ const blank = '\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_';
 const cellText = (cell: Cell): string =>
   isMark(cell) ? `${cell.mark} ${cell.word}`.trim() : typeof cell === 'string' ? cell : cell.join(' ');
 
-function tableLines({ columns, rows }: Table): readonly string[] {
+export function tableLines({ columns, rows }: Table): readonly string[] {
   const row = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
   const heads = columns.map(({ head, group }) => plain(group === undefined ? head : `${group}: ${head}`));
   const cell = (each: Cell) =>

@@ -19,7 +19,8 @@ export function resolutionStatement(seen: Resolution): string {
     seen.unreadable === 0 ? '' : `${counted(seen.unreadable, 'line')} unreadable`,
   ].filter((part) => part !== '');
   const lost = damage.length === 0 ? '' : ` ${damage.join(', ')}.`;
-  return `${counted(seen.reports, 'report')}, usually one every ${timeText(seen.median)}, longest hole ${timeText(seen.longest)}: a pulse shorter than ${timeText(roundedUp(seen.surePulse))} could have passed unseen.${lost}`;
+  const hole = seen.surePulse === seen.longest ? '' : `, longest hole ${timeText(roundedUp(seen.longest))}`;
+  return `${counted(seen.reports, 'report')}, one every ${timeText(seen.median)}${hole}: a pulse shorter than ${timeText(roundedUp(seen.surePulse))} could pass unseen.${lost}`;
 }
 
 export function restStatement({ level, active, quietFor, edges }: NonNullable<Facts['rest']>): string {

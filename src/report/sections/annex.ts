@@ -51,28 +51,34 @@ function sentBlocks({ sent }: ReportRecord): readonly Block[] {
   ];
 }
 
+/** Cautions come again and again: each is printed once with a number, and each ask names the numbers shown with it. */
 function dialogueBlocks({ dialogue }: ReportRecord): readonly Block[] {
   if (dialogue.length === 0) return [text(blankWords.none)];
+  const cautions = [...new Set(dialogue.flatMap((ask) => ask.cautions))];
   return [
     {
       kind: 'table',
       label: 'Asked and answered',
       columns: [
-        { head: 'No.', width: 6 },
-        { head: 's', width: 10 },
+        { head: 'No.', width: 7 },
+        { head: 's', width: 9 },
         { head: 'Check', width: 11 },
         { head: 'Shown' },
-        { head: 'Ended by', width: 16 },
-        { head: 'Answer', width: 10 },
+        { head: 'Cautions', width: 11 },
+        { head: 'Ended by', width: 15 },
+        { head: 'Answer', width: 9 },
       ],
       rows: dialogue.map((ask) => [
         ask.again === undefined ? `${ask.id}` : [`${ask.id}`, `again ${ask.again}`],
         moment(ask.from),
         ask.check === 'resume' ? 'Resume' : checkWords[ask.check].title,
-        [ask.text, ...ask.cautions.map((each) => `– ${each}`)],
+        ask.text,
+        ask.cautions.map((each) => `${cautions.indexOf(each) + 1}`).join(', '),
         ask.by === undefined ? 'not ended' : endedWords[ask.by],
         ask.answer ?? '',
       ]),
     },
+    text('Cautions, by the numbers above:'),
+    { kind: 'list', items: cautions, ordered: true },
   ];
 }

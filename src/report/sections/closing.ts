@@ -66,13 +66,13 @@ export const changeBlocks = ({ changes }: ReportRecord): readonly Block[] =>
           label: 'Changes to make',
           columns: [
             { head: 'No.', width: 5 },
-            { head: 'Where', width: 11 },
-            { head: 'What', width: 9 },
-            { head: 'From', width: 17 },
-            { head: 'To', width: 17 },
+            { head: 'Where', width: 10 },
+            { head: 'What', width: 8 },
+            { head: 'From', width: 16 },
+            { head: 'To', width: 16 },
             { head: 'Why' },
             { head: 'Then test again', width: 14 },
-            { head: 'Made, by', width: 9 },
+            { head: 'Made, by', width: 13 },
           ],
           rows: changes.map(({ subject, what, from, to, why, retest }, i) => [
             `${i + 1}`,

@@ -29,7 +29,7 @@ export function mapTable(rows: readonly InputRow[]): Table {
       lines(row.subject, placeText(row), row.subject === row.input ? undefined : `on ${row.input}`),
       orNotStated(dutyLines(row)),
       orNotStated(lines(row.declared.terminal, row.declared.connector)),
-      orNotStated(lines(row.declared.contact, row.declared.sensor, row.declared.circuit, voltageLine(row))),
+      orNotStated(lines(contactLine(row), row.declared.circuit, voltageLine(row))),
       orNotStated(lines(row.declared.polarity)),
       lines(row.found.answersOn ?? blankWords.notTested.toLowerCase(), settingFound(row)),
       row.found.contact ?? blankWords.notTested.toLowerCase(),
@@ -49,13 +49,31 @@ const dutyLines = ({ declared }: InputRow): readonly string[] =>
       : `in ${declared.joined} with ${declared.sharedWith.join(', ')}`,
   );
 
+const sensorWords: Readonly<Record<string, string>> = {
+  contact: 'switch',
+  npn: 'NPN sensor',
+  pnp: 'PNP sensor',
+  'two-wire': 'two-wire sensor',
+  hall: 'Hall sensor',
+  optical: 'optical sensor',
+};
+
+const contactLine = ({ declared: { contact, sensor } }: InputRow): string =>
+  lines(contact, sensor === undefined ? undefined : (sensorWords[sensor] ?? sensor)).join(' ');
+
 const voltageLine = ({ declared }: InputRow): string | undefined =>
-  declared.circuit === undefined ? declared.voltage : undefined;
+  declared.circuit !== undefined || declared.voltage === undefined
+    ? undefined
+    : declared.voltage.startsWith('said')
+      ? `voltage ${declared.voltage}`
+      : declared.voltage;
 
 const settingFound = ({ found }: InputRow): string | undefined =>
   found.polarity === 'reversed' ? 'setting reversed' : undefined;
 
 function breakText({ found }: InputRow): string {
+  if (found.contact !== undefined && found.polarity === 'reversed' && found.breakNoticed === undefined)
+    return 'judge after the setting is right';
   if (found.breakNoticed === undefined) return blankWords.notTested.toLowerCase();
   return found.breakNoticed ? 'noticed' : 'goes unnoticed';
 }

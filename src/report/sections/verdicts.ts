@@ -43,9 +43,9 @@ function group(heading: string, verdicts: readonly VerdictRecord[]): readonly Bl
       kind: 'table',
       label: `Results of ${heading}`,
       columns: [
-        { head: 'Check', width: 12 },
-        { head: 'Result', width: 19 },
-        { head: 'Evidence', width: 15 },
+        { head: 'Check', width: 11 },
+        { head: 'Result', width: 18 },
+        { head: 'Evidence', width: 14 },
         { head: 'What was observed' },
       ],
       rows: verdicts.map(({ check, status, evidence, says }) => [

@@ -69,7 +69,8 @@ const entryOf = (finding: Finding): FindingEntry<FindingKind> =>
 /** The case at hand in one sentence. */
 export function saidOf(finding: Finding, scene: FindingScene): string {
   const said = visible(entryOf(finding).said(finding, scene));
-  return said.charAt(0).toUpperCase() + said.slice(1);
+  // A name of the person's own keeps the spelling it has in the file.
+  return said.startsWith('the ') ? `The ${said.slice(4)}` : said;
 }
 
 /** The changes a person would make to cure it; none where it has to be looked for first. */

@@ -1,0 +1,27 @@
+import { html } from './html.tsx';
+import { json } from './json.ts';
+import { markdown } from './markdown.ts';
+import type { ReportRecord } from './record.ts';
+
+/** A report file: its name in the session folder and its whole text. */
+export interface ReportFile {
+  readonly name: string;
+  readonly text: string;
+}
+
+export type FormatName = 'md' | 'html' | 'json';
+
+/** Each format is a pure function of the record. */
+export const formats = {
+  md: (record) => ({ name: 'report.md', text: markdown(record) }),
+  html: (record) => ({ name: 'report.html', text: html(record) }),
+  json: (record) => ({ name: 'report.json', text: json(record) }),
+} satisfies Record<FormatName, (record: ReportRecord) => ReportFile>;
+
+export const formatNames = Object.keys(formats) as readonly FormatName[];
+
+/** All files of a report, in the order asked for. */
+export const reportFiles = (
+  record: ReportRecord,
+  names: readonly FormatName[] = formatNames,
+): readonly ReportFile[] => names.map((name) => formats[name](record));

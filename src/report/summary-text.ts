@@ -1,0 +1,82 @@
+import { type Status, statuses } from '../model/verdict.ts';
+import { visible } from '../model/visible.ts';
+import { headlineWords } from '../words/record-words.ts';
+import { checkWords, statusWord, statusWords, weightWords } from '../words/verdict-words.ts';
+import type { ReportRecord } from './record.ts';
+import type { InputRow } from './schema/input-row.ts';
+import { countLines } from './sections/summary.ts';
+import { columnsOf, placeText, verdictOn, worstOn } from './subjects.ts';
+import { titleOf } from './title.ts';
+
+const width = 78;
+
+/** The end of a run on a plain terminal: the worst first, no colour, no drawing, nothing wider than 78 columns but a name. */
+export function summaryText(record: ReportRecord): string {
+  const worstFirst = statuses.toReversed();
+  const rows = worstFirst.flatMap((status) =>
+    record.inputMap
+      .filter((row) => worstOn(record, row) === status)
+      .flatMap((row) => rowLines(record, row, status)),
+  );
+  const out = record.stillOut.map(({ subject, at }) => `STILL UNPLUGGED: ${subject} at the ${at}.`);
+  const changes = record.changes.flatMap(({ subject, what, from, to }, i) =>
+    wrapped(`${i + 1}. ${subject}, ${what}: ${from} -> ${to}`, '  ', '     '),
+  );
+  return [
+    titleOf(record),
+    '',
+    ...wrapped(`${statusWords[record.worst].word}. ${headlineWords[record.worst]}`, '', ''),
+    ...out,
+    ...countLines(record).flatMap((line) => wrapped(line, '', '')),
+    '',
+    ...rows,
+    ...streamNotes(record),
+    ...(changes.length === 0 ? [] : ['', 'Changes to make (the tool makes none):', ...changes]),
+    '',
+  ]
+    .map(visible)
+    .join('\n');
+}
+
+const statusWidth = Math.max(...Object.values(statusWords).map(({ word }) => word.length));
+
+function rowLines(record: ReportRecord, row: InputRow, status: Status): readonly string[] {
+  const place = placeText(row);
+  const verdicts = columnsOf(record).flatMap((check) => verdictOn(record, check, row) ?? []);
+  const each = verdicts.map(
+    ({ check, status: own }) =>
+      `${checkWords[check].title.toLowerCase()} ${statusWord(check, own).toLowerCase()}`,
+  );
+  const said = [...new Set(verdicts.flatMap(({ findings }) => findings.map(lineOf)))];
+  const head = `${statusWords[status].word.padEnd(statusWidth)}  ${row.subject}${place === '' ? '' : ` (${place})`}`;
+  const indent = ' '.repeat(4);
+  return [
+    head,
+    ...(each.length === 0 ? [] : wrapped(each.join(', '), indent, indent)),
+    ...said.flatMap((line) => wrapped(line, indent, `${indent}  `)),
+  ];
+}
+
+const lineOf = ({ weight, title }: ReportRecord['verdicts'][number]['findings'][number]): string =>
+  `${weightWords[weight]}: ${title}.`;
+
+function streamNotes({ verdicts }: ReportRecord): readonly string[] {
+  const findings = verdicts.filter(({ subject }) => subject === 'stream').flatMap((each) => each.findings);
+  return [...new Set(findings.map((each) => `${lineOf(each)} ${each.said}`))].flatMap((line) =>
+    wrapped(`Stream: ${line}`, '', '  '),
+  );
+}
+
+/** Breaks at spaces so that no line is longer than the terminal is wide. */
+function wrapped(text: string, first: string, next: string): readonly string[] {
+  const lines: string[] = [];
+  let line = first;
+  for (const word of text.split(' ')) {
+    const glue = line === first || line === next ? '' : ' ';
+    if (line.length + glue.length + word.length > width && line.trim() !== '') {
+      lines.push(line);
+      line = next + word;
+    } else line += glue + word;
+  }
+  return [...lines, line];
+}
