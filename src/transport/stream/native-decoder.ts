@@ -82,7 +82,8 @@ export function nativeDecoder(): Decoder {
   /** Gives up what has waited too long, or is too much. */
   const expire = (now: Millis): readonly Reading[] => {
     const fresh = held.findIndex(({ arrived }) => now - arrived <= longestWait);
-    return giveUp(Math.max(fresh === -1 ? held.length : fresh, held.length - mostHeld));
+    const tooOld = fresh === -1 ? held.length : fresh;
+    return giveUp(held.length < mostHeld ? tooOld : Math.max(tooOld, mostHeld / 4));
   };
 
   return {
