@@ -44,6 +44,7 @@ function sayMissingDuty(part: Part<unknown>, input: InputPart | undefined, say: 
     const entry = entryOf(each.tree, 'duty');
     return entry !== undefined && entry.value.kind !== 'nothing';
   };
+  if (part.tree.kind === 'text' || part.tree.kind === 'list') return;
   if (stands(part) || (input && stands(input))) return;
   say({
     path: [...part.path, 'duty'],

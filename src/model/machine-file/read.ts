@@ -24,10 +24,12 @@ export function readMachineFile(text: string): ReadMachine {
   sayWrongNames(parts, (wrong) => after.push(wrong));
   sayContradictions(parts, (wrong) => after.push(wrong));
   const broken = syntax.brokenAt;
-  const certain =
-    broken === undefined
-      ? after
-      : after.filter((wrong) => wrong.found !== 'nothing' && placeOf(wrong, syntax) < broken);
+  // A value refused as a whole is not also missing.
+  const refused = new Set(said.map((wrong) => pathText(wrong.path)));
+  const certain = after.filter((wrong) => {
+    if (wrong.found !== 'nothing') return broken === undefined || placeOf(wrong, syntax) < broken;
+    return broken === undefined && !refused.has(pathText(wrong.path));
+  });
   const problems = inOrder([...said, ...certain], syntax);
   const [first, ...more] = problems;
   return first === undefined ? { machine: machineOf(parts) } : { problems: [first, ...more] };

@@ -1,0 +1,135 @@
+import { describe } from 'vitest';
+import { axis, file, input, told } from './told-wrong.ts';
+
+describe('a machine file is told where, what stands there, what may, and what to try', () => {
+  told([
+    [
+      'a value that is no such word',
+      input('contact: >>normaly closed'),
+      'inputs.a.contact',
+      '"normaly closed"',
+      'normally closed, normally open, unknown',
+      'write normally closed',
+    ],
+    [
+      'a short form of the trade',
+      input('contact: >>NO'),
+      'inputs.a.contact',
+      '"NO"',
+      'normally open',
+      'write normally open',
+    ],
+    [
+      'an unknown duty',
+      file('  a: { duty: [limit, >>hoem] }'),
+      'inputs.a.duty[1]',
+      'hoem',
+      'home, limit, probe, door, stop',
+      'write home',
+    ],
+    ['a duty that is no list', file('  a: { duty: >>limit }'), 'inputs.a.duty', 'limit', 'a list', '[limit]'],
+    [
+      'an empty duty',
+      file('  a: { duty: >>[] }'),
+      'inputs.a.duty',
+      'a list of 0',
+      'home, limit',
+      '[home, limit]',
+    ],
+    ['a letter that is no axis', input('axis: >>Q'), 'inputs.a.axis', 'Q', 'X, Y, Z', 'allowed'],
+    [
+      'a circuit that is only a word',
+      input('circuit: >>contact to ground'),
+      'inputs.a.circuit',
+      'contact to ground',
+      '{ kind: contact to ground',
+      'allowed',
+    ],
+    [
+      'a list where a word should be',
+      input('side: >>[left]'),
+      'inputs.a.side',
+      'a list of 1',
+      'left, right',
+      'allowed',
+    ],
+    [
+      'a text without an end',
+      input(`place: >>${'far '.repeat(100)}`),
+      'inputs.a.place',
+      '(399 characters)',
+      '1 to 200 characters',
+      'allowed',
+    ],
+    ['an empty text', input("place: >>''"), 'inputs.a.place', '""', '1 to 200 characters', 'allowed'],
+  ]);
+});
+
+describe('a quantity is told where, what stands there, what may, and what to try', () => {
+  told([
+    [
+      'a volt without its unit',
+      input('voltage: >>24'),
+      'inputs.a.voltage',
+      '24',
+      'unknown, or a voltage',
+      '24 V',
+    ],
+    [
+      'a voltage of zero, which would make any plug safe to pull',
+      input('voltage: >>0 V'),
+      'inputs.a.voltage',
+      '0 V',
+      'a voltage',
+      'allowed',
+    ],
+    ['a decimal comma', input('overtravel: >>"2,5 mm"'), 'inputs.a.overtravel', '2,5 mm', 'mm', 'point'],
+    [
+      'a unit of something else',
+      input('circuit: { pull-up: >>5 V }'),
+      'inputs.a.circuit.pull-up',
+      '5 V',
+      'kohm',
+      'allowed',
+    ],
+    ['a speed without its unit', axis('rapid: >>3000'), 'axes.X.rapid', '3000', 'mm/min', '3000 mm/min'],
+    ['a travel below zero', axis('travel: >>-3'), 'axes.X.travel', '-3', 'above zero', 'allowed'],
+    ['a travel without end', axis('travel: >>.inf'), 'axes.X.travel', '.inf', 'above zero', 'allowed'],
+    [
+      'a pair with the higher end first',
+      axis('soft: >>[-1, -86]'),
+      'axes.X.soft',
+      '[-1, -86]',
+      'the lower first',
+      '[-86, -1]',
+    ],
+    [
+      'a pair of two units with the higher end first',
+      axis('soft: >>[1 in, 20 mm]'),
+      'axes.X.soft',
+      '[1 in, 20 mm]',
+      'the lower first',
+      '[20 mm, 1 in]',
+    ],
+    ['a pair with one end', axis('hard: >>[-1]'), 'axes.X.hard', 'a list of 1', 'two lengths', 'allowed'],
+    ['a pair with a word in it', axis('hard: [-1, >>far]'), 'axes.X.hard[1]', 'far', 'length', 'allowed'],
+    ['degrees on a linear axis', axis('step: >>1 deg'), 'axes.X.step', '1 deg', 'length', 'unit'],
+    [
+      'millimetres on a rotary axis',
+      file('  a: { duty: [limit] }', '  A: { travel: >>30 mm }'),
+      'axes.A.travel',
+      '30 mm',
+      'degrees',
+      'unit',
+    ],
+    [
+      'a motor the axis does not have',
+      input('axis: X, motor: >>3'),
+      'inputs.a.motor',
+      'motor 3',
+      '1 to 2',
+      'axes',
+    ],
+    ['half a motor', axis('motors: >>1.5'), 'axes.X.motors', '1.5', 'whole number', 'allowed'],
+  ]);
+});
