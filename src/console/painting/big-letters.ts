@@ -3,7 +3,7 @@ import type { Glyphs } from './glyphs.ts';
 import { canDraw, type Dots, dotsHigh, dotsOf, dotsWide } from './letter-shapes.ts';
 
 /** How a text is made large; the largest first. */
-export type Size = 'doubled' | 'drawn' | 'spaced' | 'plain';
+export type Size = 'doubled' | 'drawn' | 'narrow' | 'spaced' | 'plain';
 
 /** Rows of text for a large text in one size, or undefined where it cannot be drawn or does not fit `width` cells. */
 export function large(
@@ -15,14 +15,13 @@ export function large(
   if (size === 'plain') return wrapped(text, width);
   if (size === 'spaced')
     return wrapped(text.toUpperCase(), width, (part) => cellsOf(spaced(part))).map(spaced);
-  if (!canDraw(text)) return undefined;
-  const across = size === 'doubled' ? 2 : 1;
-  const lines = wrapped(text, width, (part) => dotsWide(part) * across);
+  if (!canDraw(text) || (size === 'narrow' && !glyphs.halves)) return undefined;
+  const across = { doubled: 2, drawn: 1, narrow: 0.5 }[size];
+  const lines = wrapped(text, width, (part) => Math.ceil(dotsWide(part) * across));
   if (lines.some((line) => cutsAWord(line, text))) return undefined;
-  const draw = size === 'doubled' || !glyphs.halves ? fullRows : halfRows;
   return lines.flatMap((line, i) => [
     ...(i > 0 && !glyphs.halves ? [''] : []),
-    ...draw(dotsOf(line), across, glyphs),
+    ...drawing[size](dotsOf(line), glyphs),
   ]);
 }
 
@@ -38,20 +37,30 @@ const fullRows = (dots: Dots, across: number, { full }: Glyphs): string[] =>
       .trimEnd(),
   );
 
-/** Two rows of dots in one row of cells; the sixth row is the space below. */
-function halfRows(dots: Dots, _across: number, { full, upper, lower }: Glyphs): string[] {
+/** Cells that hold a block of dots, `across` wide and two high; the sixth row of dots is the space below. */
+function blockRows(dots: Dots, across: 1 | 2): string[] {
+  const wide = dots[0]?.length ?? 0;
   return Array.from({ length: Math.ceil(dotsHigh / 2) }, (_, y) =>
-    (dots[0] ?? [])
-      .map((_dot, x) => {
-        const top = dots[2 * y]?.[x];
-        const bottom = dots[2 * y + 1]?.[x];
-        if (top && bottom) return full;
-        return top ? upper : bottom ? lower : ' ';
-      })
+    Array.from({ length: Math.ceil(wide / across) }, (_, x) => {
+      const at = (right: number, down: number) => {
+        const dot = dots[2 * y + down]?.[across * x + (across === 1 ? 0 : right)];
+        return dot ? 1 << (right + 2 * down) : 0;
+      };
+      return quarters[at(0, 0) + at(1, 0) + at(0, 1) + at(1, 1)] ?? ' ';
+    })
       .join('')
       .trimEnd(),
   );
 }
+
+/** Unicode block elements by which quarters are filled: upper left 1, upper right 2, lower left 4, lower right 8. */
+const quarters = ' ▘▝▀▖▌▞▛▗▚▐▜▄▙▟█';
+
+const drawing = {
+  doubled: (dots: Dots, glyphs: Glyphs) => fullRows(dots, 2, glyphs),
+  drawn: (dots: Dots, glyphs: Glyphs) => (glyphs.halves ? blockRows(dots, 1) : fullRows(dots, 1, glyphs)),
+  narrow: (dots: Dots) => blockRows(dots, 2),
+} satisfies Partial<Record<Size, (dots: Dots, glyphs: Glyphs) => string[]>>;
 
 /**
  * Two parts of an instruction, what to do and where, as large as `rows` rows of `width` cells allow: what to do is never
@@ -76,8 +85,12 @@ export function largest(
 const steps: readonly (readonly [Size, Size])[] = [
   ['doubled', 'drawn'],
   ['drawn', 'drawn'],
+  ['doubled', 'narrow'],
+  ['drawn', 'narrow'],
+  ['narrow', 'narrow'],
   ['doubled', 'spaced'],
   ['drawn', 'spaced'],
+  ['narrow', 'spaced'],
   ['spaced', 'spaced'],
   ['spaced', 'plain'],
 ];

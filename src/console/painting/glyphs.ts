@@ -1,9 +1,7 @@
 /** The signs the screen is made of: one set for terminals that show block signs, one for those that show letters only. */
 export interface Glyphs {
   readonly full: string;
-  readonly upper: string;
-  readonly lower: string;
-  /** Two dots of a letter fit above each other in one cell. */
+  /** Halves and quarters of a cell can be drawn. */
   readonly halves: boolean;
   readonly active: string;
   readonly quiet: string;
@@ -17,8 +15,6 @@ export interface Glyphs {
 
 export const blockGlyphs: Glyphs = {
   full: '█',
-  upper: '▀',
-  lower: '▄',
   halves: true,
   active: '■',
   quiet: '□',
@@ -32,8 +28,6 @@ export const blockGlyphs: Glyphs = {
 
 export const letterGlyphs: Glyphs = {
   full: '#',
-  upper: '#',
-  lower: '#',
   halves: false,
   active: '#',
   quiet: '-',

@@ -7,14 +7,13 @@ export interface Headline {
   readonly where: string;
 }
 
-/** "Press: left end (2 of 3)" becomes what to do with one square a round, filled where it is done, and where. */
-export function headline({ short, shown }: AskOnScreen, glyphs: Glyphs): Headline {
+/** "Press: left end (2 of 3)" becomes what to do, with one square a round, filled where it is done, and where to do it. */
+export function headline({ short, where = '', shown }: AskOnScreen, glyphs: Glyphs): Headline {
   const { ask } = shown;
-  const isCounted = ask.action === 'press' && ask.rounds > 1;
-  const said = short.replace(/ \(\d+ of \d+\)$/, '');
-  const [, what = said, where = ''] = /^(.{3,40}?[:?]) (.+)$/.exec(said) ?? [];
-  const squares = isCounted
-    ? ` ${glyphs.active.repeat(ask.round - 1)}${glyphs.quiet.repeat(ask.rounds - ask.round + 1)}`
-    : '';
-  return { what: `${what.replace(/:$/, '')}${squares}`, where };
+  const squares =
+    ask.action === 'press' && ask.rounds > 1
+      ? ` ${glyphs.active.repeat(ask.round - 1)}${glyphs.quiet.repeat(ask.rounds - ask.round + 1)}`
+      : '';
+  const what = /^(.+?)[:?](?= |$)/.exec(short)?.[0] ?? short;
+  return { what: `${what.replace(/:$/, '')}${squares}`, where: what === short ? '' : where };
 }

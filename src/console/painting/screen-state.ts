@@ -3,13 +3,16 @@ import type { Machine } from '../../model/machine.ts';
 import type { FaceEvent, ShownAsk } from '../../session/operator.ts';
 import { askWords } from '../../words/ask-words.ts';
 import { noticeWords } from '../../words/notice-words.ts';
+import { shortly } from '../../words/place.ts';
 import { endedLine, heardLine, verdictLines } from '../faces/lines-text.ts';
 import { LiveInputs } from './live-inputs.ts';
 
 /** The ask on the screen and since when it stands there (ms on the screen's own clock). */
 export interface AskOnScreen {
   readonly shown: ShownAsk;
+  /** The fewest words, and of them those that say where. */
   readonly short: string;
+  readonly where: string | undefined;
   readonly since: number;
 }
 
@@ -44,9 +47,7 @@ export class ScreenState {
   take(event: FaceEvent, now: number): boolean {
     switch (event.kind) {
       case 'ask':
-        this.ask = { shown: event, short: askWords(event.ask, this.machine).short, since: now };
-        this.explains = false;
-        this.notice = undefined;
+        this.asked(event, now);
         return false;
       case 'ended':
         return this.ended(event, now);
@@ -69,6 +70,14 @@ export class ScreenState {
         this.notice = `Finished. The report: ${event.report}`;
         return true;
     }
+  }
+
+  private asked(shown: ShownAsk, now: number): void {
+    const subject = subjectOf(shown.ask);
+    const where = subject === undefined ? undefined : shortly(subject, this.machine);
+    this.ask = { shown, short: askWords(shown.ask, this.machine).short, where, since: now };
+    this.explains = false;
+    this.notice = undefined;
   }
 
   private heard(event: Extract<FaceEvent, { readonly kind: 'heard' }>, now: number): boolean {

@@ -1,0 +1,20 @@
+import { Command } from 'commander';
+import type { Run } from '../program.ts';
+
+export interface CheckFlags {
+  readonly new?: string;
+  readonly schema?: string;
+  readonly json?: boolean;
+}
+
+export const checkCommand = (done: Run): Command =>
+  new Command('check')
+    .description('validate a machine file; print a starter file or the schema')
+    .argument('[file]', 'the machine file')
+    .option('--new <kind>', 'print a commented file to begin with; kind: machine')
+    .option('--schema <kind>', 'print the JSON Schema, for editors; kind: machine')
+    .option('--json', 'the problems as a JSON array')
+    .action(async (file: string | undefined, flags: CheckFlags) => {
+      const { checked } = await import('../run-check.ts');
+      done(checked(file, flags));
+    });

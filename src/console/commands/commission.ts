@@ -1,0 +1,43 @@
+import { Command } from 'commander';
+import { faceNames, gather } from '../options.ts';
+import type { Run } from '../program.ts';
+
+/** As commander hands them over: texts, not yet looked at. */
+export interface CommissionFlags {
+  readonly port?: string;
+  readonly machine?: string;
+  readonly stream?: string;
+  readonly baud: string;
+  readonly operator?: string;
+  readonly only: readonly string[];
+  readonly checks: readonly string[];
+  readonly presses: string;
+  readonly rest: string;
+  readonly out?: string;
+  readonly resume?: boolean;
+  readonly fault: readonly string[];
+  readonly color: boolean;
+}
+
+export const commissionCommand = (done: Run): Command =>
+  new Command('commission')
+    .description(
+      'guided commissioning of the whole machine: asks, listens, judges, writes a session folder with the report',
+    )
+    .option('--port <port>', 'device path, tcp://host:port, or bench for the simulated machine')
+    .option('--machine <file>', 'the machine file (YAML); tellwire check --new machine prints a starter')
+    .option('--stream <file>', 'a stream description; left out: the native status sentences')
+    .option('--baud <rate>', 'bits a second of a serial port', '115200')
+    .option('--operator <face>', `${faceNames.join(', ')}; left out: screen on a terminal, else lines`)
+    .option('--only <inputs>', 'only these inputs or switches, between commas; repeatable', gather, [])
+    .option('--checks <checks>', 'only these checks, between commas; repeatable', gather, [])
+    .option('--presses <count>', 'presses of each switch', '3')
+    .option('--rest <time>', 'how long the inputs are watched at rest', '10s')
+    .option('--out <folder>', 'the session folder; left out: a new one under sessions')
+    .option('--resume', 'go on with the session in --out')
+    .option('--fault <fault:input>', 'with --port bench: plant a fault; repeatable', gather, [])
+    .option('--no-color', 'no colour on the screen; NO_COLOR does the same')
+    .action(async (flags: CommissionFlags) => {
+      const { runCommission } = await import('../run-commission.ts');
+      done(await runCommission(flags));
+    });

@@ -1,0 +1,33 @@
+import { ToolError } from '../model/tool-error.ts';
+import { visible } from '../model/visible.ts';
+
+/** The tool's own failure, and wrong usage; 0, 1 and 2 speak of the machine. */
+export const toolFailed = 3;
+
+/** What went wrong and what to try, each on its own line; never a stack for what a person can mend. */
+export function failureText(cause: unknown): string {
+  const mended = mendable(cause);
+  if (mended) return `tellwire: ${visible(mended.message)}\n  Try: ${visible(mended.tryNext)}\n`;
+  const text = cause instanceof Error ? (cause.stack ?? cause.message) : String(cause);
+  const lines = text.split('\n').map(visible).join('\n');
+  return `tellwire: a defect of the tool itself.\n${lines}\n  Try: report it with this text and, where there is one, the session folder.\n`;
+}
+
+function mendable(cause: unknown): ToolError | undefined {
+  if (cause instanceof ToolError) return cause;
+  const code = cause instanceof Error && 'code' in cause ? cause.code : undefined;
+  if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS')
+    return new ToolError('internal', messageOf(cause), 'Choose a folder you may write to.', cause);
+  if (code === 'ENOSPC')
+    return new ToolError(
+      'internal',
+      messageOf(cause),
+      'Make room on the disk, then go on with --resume.',
+      cause,
+    );
+  if (code === 'EISDIR' || code === 'ENOTDIR' || code === 'ENOENT')
+    return new ToolError('file-missing', messageOf(cause), 'Check the path.', cause);
+  return undefined;
+}
+
+const messageOf = (cause: unknown): string => (cause instanceof Error ? cause.message : String(cause));

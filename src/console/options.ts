@@ -1,0 +1,84 @@
+import type { Machine } from '../model/machine.ts';
+import { allSwitches } from '../model/machine.ts';
+import { ToolError } from '../model/tool-error.ts';
+import { type CheckName, checkNames } from '../model/verdict.ts';
+import { visible } from '../model/visible.ts';
+import { listed } from '../words/figures.ts';
+
+const wrong = (option: string, found: string, allowed: string): ToolError =>
+  new ToolError('wrong-usage', `--${option} ${visible(found)}: not understood.`, allowed);
+
+/** A whole number within bounds, both included. */
+export function countOption(option: string, text: string, least: number, most: number): number {
+  const value = /^\d{1,9}$/.test(text) ? Number(text) : Number.NaN;
+  if (value >= least && value <= most) return value;
+  throw wrong(option, text, `Write a whole number from ${least} to ${most}.`);
+}
+
+/** "10s", "10 s", "2min", "90": seconds. */
+export function timeOption(option: string, text: string, least: number, most: number): number {
+  const [, figure, unit = 's'] = /^(\d{1,6}(?:\.\d{1,3})?) ?(ms|s|min)?$/.exec(text.trim()) ?? [];
+  const value =
+    figure === undefined ? Number.NaN : Number(figure) * { ms: 0.001, s: 1, min: 60 }[unit as 's'];
+  if (value >= least && value <= most) return value;
+  throw wrong(option, text, `Write a time from ${least} s to ${most} s, such as 10s or 2min.`);
+}
+
+/** Names between commas, given once or several times. */
+export const namesIn = (given: readonly string[]): readonly string[] => [
+  ...new Set(
+    given
+      .flatMap((each) => each.split(','))
+      .map((each) => each.trim())
+      .filter((each) => each !== ''),
+  ),
+];
+
+/** The checks asked for, in the order of the house; without any, all this version has. */
+export function checksOption(given: readonly string[], has: readonly CheckName[]): readonly CheckName[] {
+  const names = namesIn(given);
+  if (given.length === 0) return has;
+  for (const name of names) {
+    if (has.some((each) => each === name)) continue;
+    const later = checkNames.some((each) => each === name);
+    throw later
+      ? new ToolError('wrong-usage', `The check ${name} is not in this version.`, `There are ${listed(has)}.`)
+      : wrong('checks', name, `There are ${listed(has)}.`);
+  }
+  if (names.length === 0) throw wrong('checks', given.join(','), `There are ${listed(has)}.`);
+  return has.filter((each) => names.includes(each));
+}
+
+/** The subjects asked for: an input's name stands for all its switches. Undefined: all. */
+export function onlyOption(given: readonly string[], machine: Machine): readonly string[] | undefined {
+  if (given.length === 0) return undefined;
+  const switches = allSwitches(machine);
+  const chosen = namesIn(given).flatMap((name) => {
+    const found = switches.filter((each) => each.subject === name || each.input === name);
+    if (found.length > 0) return found.map(({ subject }) => subject);
+    throw wrong('only', name, `The machine file names ${listed(switches.map(({ subject }) => subject))}.`);
+  });
+  if (chosen.length === 0) throw wrong('only', given.join(','), 'Name inputs of the machine file.');
+  return switches.map(({ subject }) => subject).filter((each) => chosen.includes(each));
+}
+
+export const faceNames = ['screen', 'lines', 'json'] as const;
+export type FaceName = (typeof faceNames)[number];
+
+/** Which face: as asked for, else the screen where both ends are a terminal, else lines. */
+export function faceOption(given: string | undefined, isTerminal: boolean): FaceName {
+  if (given === undefined) return isTerminal ? 'screen' : 'lines';
+  const found = faceNames.find((each) => each === given);
+  if (!found) throw wrong('operator', given, `Write ${listed(faceNames, 'or')}.`);
+  if (found === 'screen' && !isTerminal) {
+    throw new ToolError(
+      'wrong-usage',
+      'The screen needs a terminal on its input and output.',
+      'Use --operator lines, or json for a program.',
+    );
+  }
+  return found;
+}
+
+/** Repeatable options gather what was given. */
+export const gather = (value: string, before: readonly string[]): readonly string[] => [...before, value];
