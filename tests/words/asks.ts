@@ -1,0 +1,39 @@
+import type { Ask, AskAction } from '../../src/model/ask.ts';
+import { seconds } from '../../src/model/units.ts';
+
+const x = { subject: 'x-home' } as const;
+const plug = { ...x, at: 'switch', conductor: 'signal plug' } as const;
+const press = { action: 'press', ...x, round: 1, rounds: 3, expect: 'answer', deaf: [] } as const;
+
+/** Every action with every turn it can take. */
+export const actions: readonly AskAction[] = [
+  { action: 'hands-off' },
+  press,
+  { ...press, round: 2 },
+  { ...press, rounds: 1, expect: 'no-answer' },
+  { ...press, deaf: ['door', 'plate'] },
+  ...(['held', 'sticks', 'latched'] as const).map(
+    (why) => ({ action: 'release', ...x, watch: ['x-home'], why }) as const,
+  ),
+  ...(['motors', 'controller'] as const).flatMap((what) =>
+    (['off', 'on'] as const).map((to) => ({ action: 'power', what, to }) as const),
+  ),
+  { action: 'unplug', ...plug },
+  { action: 'unplug', ...plug, at: 'controller' },
+  { action: 'unplug', ...plug, again: true },
+  { action: 'unplug', ...plug, conductor: 'whole sensor plug' },
+  { action: 'replug', ...plug },
+  ...(['wrong-plug', 'still-out', 'stream-says-out'] as const).map(
+    (why) => ({ action: 'replug', ...plug, why }) as const,
+  ),
+  { action: 'clear', ...x },
+  { action: 'look', topic: 'touched', ...x },
+  { action: 'look', topic: 'power', ...x },
+  { action: 'confirm', topic: 'propped', axes: ['Z'] },
+  ...(['signal-plug', 'still-out', 'stop-area-clear', 'stayed-off'] as const).map(
+    (topic) => ({ action: 'confirm', topic, ...x, at: 'controller' }) as const,
+  ),
+];
+
+export const asked = (action: AskAction, check: Ask['check'] = 'press'): Ask =>
+  ({ check, seconds: seconds(20), ...action }) as Ask;

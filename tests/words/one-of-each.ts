@@ -1,0 +1,38 @@
+import type { Finding, FindingKind } from '../../src/model/finding.ts';
+
+/** One case of every kind of finding. */
+export const oneOfEach = {
+  'break-undetected': { kind: 'break-undetected', input: 'x-far', breaks: ['x-home'] },
+  'polarity-reversed': { kind: 'polarity-reversed', input: 'x-far' },
+  'polarity-shared': { kind: 'polarity-shared', input: 'x-far', breaks: ['x-home'] },
+  'polarity-unknown': { kind: 'polarity-unknown', input: 'x-far' },
+  'never-changes': { kind: 'never-changes', input: 'x-far' },
+  'stuck-active': { kind: 'stuck-active', input: 'x-far' },
+  'already-open': { kind: 'already-open', input: 'x-far' },
+  flickers: { kind: 'flickers', input: 'x-far', edges: 7 },
+  'answers-elsewhere': { kind: 'answers-elsewhere', input: 'x-far', answeredBy: 'x-home' },
+  'shifted-plug': { kind: 'shifted-plug', connector: 'J4', by: -1 },
+  'moves-together': { kind: 'moves-together', input: 'x-far', with: ['x-home', 'door'] },
+  'chain-blocked': { kind: 'chain-blocked', input: 'y-limits', others: ['y-limits/y-max'] },
+  chatters: { kind: 'chatters', input: 'x-far', edges: 6 },
+  'misses-presses': { kind: 'misses-presses', input: 'x-far', answered: 2, asked: 3 },
+  sticks: { kind: 'sticks', input: 'x-far' },
+  'slow-answer': { kind: 'slow-answer', input: 'x-far' },
+  'floats-open': { kind: 'floats-open', input: 'x-far', edges: 4 },
+  'declared-otherwise': {
+    kind: 'declared-otherwise',
+    declared: 'normally closed',
+    found: 'normally open',
+  },
+  'not-enabled': { kind: 'not-enabled', input: 'x-far' },
+  'wrong-plug': { kind: 'wrong-plug', input: 'x-far' },
+  'still-out': { kind: 'still-out', what: [{ subject: 'x-home', at: 'controller' }] },
+  'power-stays-on': { kind: 'power-stays-on' },
+  'status-not-following': { kind: 'status-not-following', input: 'stop' },
+  restarts: { kind: 'restarts' },
+  'controller-restarted': { kind: 'controller-restarted', times: 1 },
+  'conflicting-answers': { kind: 'conflicting-answers', inputs: ['x-far', 'door'] },
+  'input-not-in-stream': { kind: 'input-not-in-stream', input: 'x-far' },
+  'side-clash': { kind: 'side-clash', axis: 'X', side: 'left', end: 'positive', positive: 'right' },
+  'stream-gaps': { kind: 'stream-gaps', gaps: 2, lost: 31, unreadable: 4 },
+} satisfies { [Kind in FindingKind]: Extract<Finding, { kind: Kind }> };
