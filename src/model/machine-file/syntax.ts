@@ -25,6 +25,9 @@ const foundIn: Readonly<Record<string, string>> = {
 };
 const otherwise = { allowed: 'YAML 1.2', tryNext: 'compare the lines before it with a starter file' };
 
+/** After so many breaks the rest is one break more. */
+const mostSyntaxErrors = 200;
+
 export interface Syntax {
   readonly tree: Tree;
   readonly lines: LineCounter;
@@ -74,6 +77,7 @@ function onePerPlace(errors: readonly YAMLError[]): readonly YAMLError[] {
   for (const error of errors) {
     if (error.code === 'RESOURCE_EXHAUSTION') return [error];
     if (!byPlace.has(error.pos[0])) byPlace.set(error.pos[0], error);
+    if (byPlace.size > mostSyntaxErrors) break;
   }
   return [...byPlace.values()];
 }
