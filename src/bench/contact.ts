@@ -60,13 +60,13 @@ export class Contact {
     this.follow();
   }
 
-  /** A hand that lets go of a sticking lever leaves it in; one that then takes hold of it again frees it. */
+  /** A hand that lets go of a sticking lever leaves it in; one that takes hold of it again frees it. */
   letGo(by: Push): void {
     if (by === 'hand') {
-      const wasOperated = this.operated;
+      const wasIn = this.operated;
+      const wasStuck = this.pushes.delete('stuck lever');
       const held = this.pushes.delete('hand');
-      if (held && this.sticks && wasOperated) this.pushes.add('stuck lever');
-      else this.pushes.delete('stuck lever');
+      if (held && this.sticks && wasIn && !wasStuck) this.pushes.add('stuck lever');
     } else this.pushes.delete(by);
     this.follow();
   }

@@ -15,6 +15,11 @@ export class Eyes {
     return switchNamed(this.world, subject).leg.contact.touched;
   }
 
+  /** Its lever, plunger or button stands in, whatever holds it there. */
+  isIn(subject: string): boolean {
+    return switchNamed(this.world, subject).leg.contact.operated;
+  }
+
   inHand(subject: string): boolean {
     return switchNamed(this.world, subject).leg.contact.inHand;
   }

@@ -34,6 +34,7 @@ export function simulatedHands(
 ): SimulatedHands {
   const random = randomFor(seed, 'hands');
   const pulledWrong = new Map<Subject, Subject>();
+  const sticking = new Set<Subject>();
   let busyUntil = 0;
   let saying: () => void = () => {};
   const acting = new Set<() => void>();
@@ -47,9 +48,10 @@ export function simulatedHands(
         const press: Gesture = [reaction(), () => bench.press(ask.subject)];
         // When the stop itself is tried it stays in until she is asked to let it out.
         if (ask.check === 'stop') return [press];
-        return [press, [moment(), () => bench.release(ask.subject)]];
+        return [press, [moment(), () => letGo(ask.subject, ask.expect)]];
       }
       case 'release':
+        if (ask.why === 'sticks') sticking.add(ask.subject);
         return [[reaction(), () => bench.release(ask.subject)]];
       case 'power':
         return [[reaction() + moment(), () => bench.power(ask.what, ask.to)]];
@@ -62,6 +64,12 @@ export function simulatedHands(
       default:
         return [];
     }
+  }
+
+  /** While the plug is out no stream tells her that a lever stayed in; once she knows that it sticks, she frees it unasked. */
+  function letGo(subject: Subject, expect: 'answer' | 'no-answer'): void {
+    bench.release(subject);
+    if (expect === 'no-answer' && sticking.has(subject) && bench.eyes.isIn(subject)) bench.release(subject);
   }
 
   function plugFor(subject: Subject): Subject {
