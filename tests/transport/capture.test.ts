@@ -34,8 +34,8 @@ describe('a capture', () => {
       '12.346 rx a\\x5cb\\x1b[2J\\x7f\\xe9\n',
     );
     expect(encodeEntry({ kind: 'rx', at: ms(0), text: '', cut: 31 })).toBe('0.000 rx+31 \n');
-    expect(encodeEntry({ kind: 'tx', at: ms(5), text: '$PTWRQ*51\r\n' })).toBe(
-      '5.000 tx $PTWRQ*51\\x0d\\x0a\n',
+    expect(encodeEntry({ kind: 'tx', at: ms(5), text: '$PTWRQ*50\r\n' })).toBe(
+      '5.000 tx $PTWRQ*50\\x0d\\x0a\n',
     );
   });
 
