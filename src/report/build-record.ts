@@ -10,7 +10,7 @@ import { exitCodeFor } from './exit-code.ts';
 import { given } from './given.ts';
 import { inputMap } from './input-map.ts';
 import { cautionsFor, limitationsOf } from './limitations.ts';
-import type { ReportRecord } from './record.ts';
+import { type ReportRecord, reportRecordSchema } from './record.ts';
 import type { VerdictRecord } from './schema/verdict.ts';
 import { untestedOf } from './untested.ts';
 import { saysOf } from './verdict-says.ts';
@@ -21,7 +21,7 @@ export function buildRecord(facts: SessionFacts): ReportRecord {
   const { tool, machine, verdicts, register, stream } = facts;
   const kinds = new Set(verdicts.flatMap((each) => each.findings.map(({ kind }) => kind)));
   const incomplete = facts.stopped || register.length > 0;
-  return shown({
+  const built: ReportRecord = {
     schemaVersion: 1,
     tool: { ...tool },
     session: {
@@ -68,7 +68,9 @@ export function buildRecord(facts: SessionFacts): ReportRecord {
     stream: { ...stream, ...given({ median: stream.median, longest: stream.longest }) },
     sent: facts.sent.map(({ at, text }) => ({ at, text })),
     dialogue: facts.dialogue.map(askRecord),
-  });
+  };
+  // Through the schema, so that a record just built and one read back have their fields in the same order.
+  return reportRecordSchema.parse(shown(built));
 }
 
 function verdictRecord(verdict: Verdict, { machine }: SessionFacts): VerdictRecord {

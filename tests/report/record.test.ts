@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import { buildRecord } from '../../src/report/build-record.ts';
+import { formats } from '../../src/report/formats.ts';
+import { json } from '../../src/report/json.ts';
+import { parseRecord, reportRecordSchema } from '../../src/report/record.ts';
+import { oneOfEach } from '../words/one-of-each.ts';
+import { hostile } from './hostile.ts';
+import { weekend } from './weekend.ts';
+
+const record = buildRecord(weekend);
+
+describe('the record of a session', () => {
+  it.each([
+    ['a usual session', weekend],
+    ['a hostile one', hostile],
+    ['an empty one', { ...weekend, verdicts: [], dialogue: [], sent: [] }],
+  ])('of %s reads back from its JSON as it was written', (_name, facts) => {
+    const built = buildRecord(facts);
+    const read = parseRecord(json(built));
+    expect(read).toEqual(built);
+    for (const format of Object.values(formats)) expect(format(read)).toEqual(format(built));
+  });
+
+  it('holds every kind of finding with its own facts, and none with a fact too many', () => {
+    const findings = Object.values(oneOfEach);
+    const [first] = weekend.verdicts;
+    if (!first) throw new Error('the fixture has verdicts');
+    const built = buildRecord({ ...weekend, verdicts: [{ ...first, findings }] });
+    expect(parseRecord(json(built)).verdicts[0]?.findings.map(({ facts }) => facts)).toEqual(findings);
+    const text = json(built).replace('"kind": "sticks"', '"kind": "sticks", "smell": "burnt"');
+    expect(() => parseRecord(text)).toThrow(/smell/);
+  });
+
+  it('refuses a record of another schema, or with a field it does not know', () => {
+    expect(reportRecordSchema.safeParse({ ...record, schemaVersion: 2 }).success).toBe(false);
+    expect(reportRecordSchema.safeParse({ ...record, extra: 1 }).success).toBe(false);
+  });
+
+  it('is governed by its worst line', () => {
+    expect(record.worst).toBe('failed');
+    const proved = weekend.verdicts.filter(({ status }) => status === 'proved');
+    expect(buildRecord({ ...weekend, verdicts: proved }).worst).toBe('proved');
+    expect(buildRecord({ ...weekend, verdicts: proved, stopped: true }).worst).toBe('not-tested');
+  });
+
+  it('is not clean while something is still out, whatever the verdicts say', () => {
+    const verdicts = weekend.verdicts.filter(({ status }) => status === 'proved');
+    const built = buildRecord({ ...weekend, verdicts, register: [{ subject: 'x-home', at: 'switch' }] });
+    expect(built.session.exit).toBe(2);
+    expect(built.worst).not.toBe('proved');
+    for (const format of ['md', 'html'] as const)
+      expect(formats[format](built).text).toContain('STILL UNPLUGGED');
+  });
+
+  it('keeps what the file declares and what was found in fields of their own', () => {
+    const row = record.inputMap.find(({ subject }) => subject === 'x-far');
+    expect(row?.declared.contact).toBe('normally closed');
+    expect(row?.found).toEqual({
+      contact: 'normally open',
+      answersOn: 'x-far',
+      restLevel: 'L',
+      restActive: '0',
+      polarity: 'right',
+      breakNoticed: false,
+    });
+    const untouched = record.inputMap.find(({ subject }) => subject === 'y-limits/y-max');
+    expect(untouched?.found).toEqual({ restLevel: 'L', restActive: '0' });
+  });
+
+  it('lists each change once, faults first, with what must be tested again', () => {
+    expect(record.changes.map(({ subject, what }) => `${subject} ${what}`)).toEqual([
+      'z-top setting',
+      'x-far wire',
+      'x-far setting',
+    ]);
+    for (const { retest } of record.changes) expect(retest).toMatch(/rest, press and open wire/);
+  });
+
+  it('gives the same record and the same bytes from the same facts', () => {
+    const again = buildRecord(structuredClone(weekend));
+    for (const format of Object.values(formats)) expect(format(again)).toEqual(format(record));
+  });
+});
