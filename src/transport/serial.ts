@@ -27,7 +27,9 @@ export function serialSource(path: string, { baud, time, binding }: SerialOption
     const device = deviceOf(path);
     let handle: SerialHandle;
     try {
-      // `hupcl: false`: closing must not drop DTR, which resets many boards. `lock`: no second program reads half of our lines.
+      // `hupcl: false` asks that DTR be left alone, whose edges reset many boards: on Windows it then stays off; on Linux and macOS
+      // nothing is added to what the device is set to, but the system itself raises DTR and RTS at an opening, and may drop them
+      // when the last program closes the port. `lock`: no second program takes half of our lines.
       handle = await from.open({ path, baudRate: baud, hupcl: false, lock: true, rtscts: false });
     } catch (cause) {
       throw serialError(path, baud, cause);
