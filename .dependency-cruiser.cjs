@@ -75,7 +75,7 @@ module.exports = {
       severity: 'error',
       comment: 'A folder of leftovers has no question it answers.',
       from: {},
-      to: { path: '^src/(.*/)?utils?/' },
+      to: { path: '/utils?/', pathNot: 'node_modules' },
     },
   ],
   options: {
