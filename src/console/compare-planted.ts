@@ -29,7 +29,7 @@ export function compared(found: readonly Verdict[], expected: readonly Expected[
       ...planted.map((key) => `  as planted: ${key}: ${is.get(key)}`),
       ...unlike.map(
         (key) =>
-          `  UNLIKE:     ${key}: found ${is.get(key) ?? 'nothing'}, planted ${must.get(key) ?? 'nothing'}`,
+          `  UNLIKE:     ${key}: found ${is.get(key) ?? 'nothing'}, must be ${must.get(key) ?? 'nothing'}`,
       ),
       `  ${keys.length - unlike.length} of ${keys.length} verdicts are as planted${unlike.length === 0 ? '; nothing more was found and nothing less.' : '.'}`,
     ],

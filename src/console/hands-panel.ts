@@ -22,11 +22,10 @@ const tap = 1000;
 type Mode = 'press' | 'hold' | PlugEnd;
 const modeKeys: Readonly<Record<string, Mode>> = { h: 'hold', o: 'switch', O: 'controller' };
 const modeWords = {
-  press: 'a digit presses and lets go',
   hold: 'which one to hold, or to let go?',
   switch: 'whose plug at the switch, out or in?',
   controller: 'whose plug at the controller, out or in?',
-} satisfies Record<Mode, string>;
+} satisfies Record<Exclude<Mode, 'press'>, string>;
 
 /** The keyboard as hands at the bench: a digit a switch. None of its keys is an answer. */
 export class HandsPanel implements SidePanel {
@@ -63,16 +62,16 @@ export class HandsPanel implements SidePanel {
   rows({ width }: Canvas): readonly Row[] {
     const { hands, mode } = this;
     const power = `motors ${hands.hasMotorPower() ? 'ON' : 'off'}`;
-    const keys = ['h hold', 'o unplug', 'O at the controller', `v ${power}`, 'w clear a halt'].join('  ');
+    const keys = ['h hold', 'o unplug', 'O at controller', `v ${power}`, 'w clear halt'].join('  ');
     const head: Row = [
       { text: ' Your hands: ', tone: 'strong' },
-      { text: modeWords[mode], tone: mode === 'press' ? 'plain' : 'marked' },
+      mode === 'press' ? { text: keys, tone: 'plain' } : { text: modeWords[mode], tone: 'marked' },
     ];
     const parts = hands.switches.slice(0, 10).map((each, i) => ({
       text: ` ${(i + 1) % 10} ${each}${this.stateOf(each)} `,
       tone: this.stateOf(each) === '' ? ('plain' as const) : ('strong' as const),
     }));
-    return [head, ...inRows(parts, width), [{ text: ` ${keys}`, tone: 'plain' }]];
+    return [head, ...inRows(parts, width)];
   }
 
   private stateOf(subject: string): string {

@@ -48,7 +48,7 @@ export async function runProgram(words: readonly string[]): Promise<number> {
         program,
       ),
     );
-  process.stdout.on('error', () => {});
+  for (const stream of [process.stdout, process.stderr]) stream.on('error', () => {});
   try {
     if (words.length === 0) {
       process.stderr.write(program.helpInformation());

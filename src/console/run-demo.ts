@@ -71,12 +71,13 @@ async function closing<Result>(face: Face, work: (face: Face) => Promise<Result>
 
 function judged({ facts, folder, report }: CommissionOutcome, faults: readonly string[]): 0 | 1 {
   process.stdout.write(summaryText(buildRecord(facts)));
+  showLines(['', `Session folder: ${resolve(folder)}`, `Report: ${resolve(report)}`, '']);
+  if (facts.stopped) {
+    showLines(['Stopped before the end: there is nothing to compare with what was planted.']);
+    return 1;
+  }
   const { equal, lines } = compared(facts.verdicts, mustBeFound);
   showLines([
-    '',
-    `Session folder: ${resolve(folder)}`,
-    `Report: ${resolve(report)}`,
-    '',
     `Planted in the bench: ${faults.join(' ')}. What was found beside what the planted faults must give:`,
     ...lines,
   ]);

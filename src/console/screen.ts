@@ -2,6 +2,7 @@ import blessed from 'blessed';
 import type { Machine } from '../model/machine.ts';
 import type { Face, FaceEvent, Reply } from '../session/operator.ts';
 import { answerOfKey } from './faces/answer-keys.ts';
+import { forgetTerminal } from './lost-terminal.ts';
 import type { Glyphs } from './painting/glyphs.ts';
 import type { Canvas, Row, Tone } from './painting/row.ts';
 import { screenRows } from './painting/screen-model.ts';
@@ -23,6 +24,8 @@ export interface ScreenParts {
 
 /** Ten pictures a second are enough for a person and little for a slow line. ms. */
 const paintEvery = 100;
+/** In a lower window the instruction has the room to itself. */
+const leastForPanel = 16;
 
 /** The full-screen view: shows the rows of the model and turns keys into answers. The only file that knows the terminal library. */
 export class ScreenFace implements Face {
@@ -74,6 +77,7 @@ export class ScreenFace implements Face {
   private gone(): void {
     if (this.isGone) return;
     this.isGone = true;
+    forgetTerminal();
     clearInterval(this.timer);
     this.take({ kind: 'gone' });
   }
@@ -96,7 +100,7 @@ export class ScreenFace implements Face {
     const { glyphs, panel } = this.parts;
     const width = Number(this.screen.width);
     const whole = { width, height: Number(this.screen.height), glyphs, now: performance.now() };
-    const below = panel?.rows(whole) ?? [];
+    const below = whole.height < leastForPanel ? [] : (panel?.rows(whole) ?? []);
     const rows = screenRows(this.state, { ...whole, height: whole.height - below.length });
     this.page.setContent([...rows, ...below].map((row) => this.tagged(row)).join('\n'));
     this.screen.render();

@@ -1,4 +1,5 @@
 import type { Face } from '../session/operator.ts';
+import { forgetTerminal } from './lost-terminal.ts';
 
 const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 
@@ -7,7 +8,10 @@ export function endedBySignals(face: Face): Face {
   let off = () => {};
   return {
     start(take) {
-      const gone = () => take({ kind: 'gone' });
+      const gone = (signal: NodeJS.Signals) => {
+        if (signal === 'SIGHUP') forgetTerminal();
+        take({ kind: 'gone' });
+      };
       for (const signal of signals) process.on(signal, gone);
       off = () => {
         for (const signal of signals) process.removeListener(signal, gone);

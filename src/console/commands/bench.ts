@@ -1,26 +1,63 @@
 import { Command } from 'commander';
+import { ToolError } from '../../model/tool-error.ts';
 import { gather } from '../options.ts';
 import type { Run } from '../program.ts';
+import { showJson, showLines } from '../show.ts';
 
-export interface BenchFlags {
-  readonly serve?: string;
+interface BenchFlags {
+  readonly serve: string;
   readonly fault: readonly string[];
   readonly faults?: boolean;
+  readonly printMachine?: boolean;
   readonly json?: boolean;
-  readonly machine?: boolean;
 }
 
 export const benchCommand = (done: Run): Command =>
   new Command('bench')
-    .description(
-      'serve the simulated machine in real time; its hands are moved by JSON lines on standard input',
-    )
-    .option('--serve <where>', 'pty, or tcp://127.0.0.1:0')
+    .description('serve the simulated machine in real time; JSON lines on standard input move its hands')
+    .option('--serve <where>', 'pty, or tcp://host:port; port 0 takes a free one', 'tcp://127.0.0.1:0')
     .option('--fault <fault:input>', 'plant a fault; repeatable', gather, [])
     .option('--faults', 'list the faults it knows')
-    .option('--machine', 'print its machine file')
+    .option('--print-machine', 'print its machine file')
     .option('--json', 'with --faults: as a JSON array')
     .action(async (flags: BenchFlags) => {
-      const { runBench } = await import('../bench-wiring.ts');
-      done(await runBench(flags));
+      if (flags.faults) await showFaults(flags.json === true);
+      else if (flags.printMachine) await printMachine();
+      else if (flags.json)
+        throw new ToolError(
+          'wrong-usage',
+          '--json goes with --faults.',
+          'A served bench speaks JSON anyway.',
+        );
+      else await serve(flags);
+      done(0);
     });
+
+async function showFaults(json: boolean): Promise<void> {
+  const { faultList } = await import('../../bench/faults.ts');
+  if (json) showJson(faultList);
+  else showLines(faultList.map(({ usage, description }) => `${usage}: ${description}`));
+}
+
+async function printMachine(): Promise<void> {
+  const { scenarioFile } = await import('../../bench/scenario.ts');
+  process.stdout.write(scenarioFile);
+}
+
+/** Serves until the program is told to end or nobody reads its answers any more. */
+async function serve({ serve: where, fault }: BenchFlags): Promise<void> {
+  const [{ Bench }, { serveBench }, { realTime }] = await Promise.all([
+    import('../../bench/bench.ts'),
+    import('../../bench/serve.ts'),
+    import('../../transport/real-time.ts'),
+  ]);
+  const bench = new Bench(realTime, { faults: fault });
+  const { stdin, stdout } = process;
+  const serving = await serveBench({ serve: where, bench, time: realTime, stdin, stdout });
+  await new Promise<void>((end) => {
+    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => end());
+    stdout.once('error', () => end());
+  });
+  await serving.close();
+  stdin.destroy();
+}

@@ -15,13 +15,14 @@ export function large(
   if (size === 'plain') return wrapped(text, width);
   if (size === 'spaced')
     return wrapped(text.toUpperCase(), width, (part) => cellsOf(spaced(part))).map(spaced);
-  if (!canDraw(text) || (size === 'narrow' && !glyphs.halves)) return undefined;
+  const isNarrow = size === 'narrow';
+  if (!canDraw(text) || (isNarrow && !glyphs.halves)) return undefined;
   const across = { doubled: 2, drawn: 1, narrow: 0.5 }[size];
-  const lines = wrapped(text, width, (part) => Math.ceil(dotsWide(part) * across));
+  const lines = wrapped(text, width, (part) => Math.ceil(dotsWide(part, isNarrow) * across));
   if (lines.some((line) => cutsAWord(line, text))) return undefined;
   return lines.flatMap((line, i) => [
     ...(i > 0 && !glyphs.halves ? [''] : []),
-    ...drawing[size](dotsOf(line), glyphs),
+    ...drawing[size](dotsOf(line, isNarrow), glyphs),
   ]);
 }
 
@@ -64,23 +65,28 @@ const drawing = {
 
 /**
  * Two parts of an instruction, what to do and where, as large as `rows` rows of `width` cells allow: what to do is never
- * smaller than where.
+ * smaller than where. A place told in several clauses keeps the first alone before it is drawn small.
  */
 export function largest(
   what: string,
   where: string,
   { width, rows, glyphs }: { readonly width: number; readonly rows: number; readonly glyphs: Glyphs },
 ): readonly string[] {
+  const [clause = where] = where.split(/[,;] /);
   for (const [first, second] of steps) {
-    const top = large(what, first, width, glyphs);
-    const below = where === '' ? [] : large(where, second, width, glyphs);
-    if (!top || !below) continue;
-    const gap = where !== '' && (second === 'spaced' || !glyphs.halves) ? [''] : [];
-    const drawn = [...top, ...gap, ...below];
-    if (drawn.length <= rows) return drawn;
+    for (const place of isDrawn(second) ? [where, clause] : [where]) {
+      const top = large(what, first, width, glyphs);
+      const below = place === '' ? [] : large(place, second, width, glyphs);
+      if (!top || !below) continue;
+      const gap = place !== '' && (second === 'spaced' || !glyphs.halves) ? [''] : [];
+      const drawn = [...top, ...gap, ...below];
+      if (drawn.length <= rows) return drawn;
+    }
   }
   return [...wrapped(what, width), ...wrapped(where, width)].slice(0, Math.max(1, rows));
 }
+
+const isDrawn = (size: Size): boolean => size === 'drawn' || size === 'narrow';
 
 const steps: readonly (readonly [Size, Size])[] = [
   ['doubled', 'drawn'],

@@ -2,7 +2,10 @@ import type { Millis } from '../../model/units.ts';
 import type { Glyphs } from './glyphs.ts';
 import { type LiveInput, stripSpan } from './live-inputs.ts';
 
-/** The last half minute of one input as a row of cells, the newest at the right end: low where quiet, high where active. */
+/** More changes than this within one cell are not a press: bounce, chatter, noise. */
+const ofAPress = 2;
+
+/** The last half minute of one input as a row of cells, the newest at the right end: low where quiet, high where active, hatched where it flickers. */
 export function edgeStrip(
   { changes }: Pick<LiveInput, 'changes'>,
   now: Millis,
@@ -13,18 +16,14 @@ export function edgeStrip(
   return Array.from({ length: cells }, (_, i) => {
     const from = now - stripSpan + i * each;
     const heard = statesWithin(changes, from, from + each);
-    const on = heard.has(true);
-    if (on && heard.has(false)) return strip.both;
-    return on ? strip.active : heard.has(false) ? strip.quiet : ' ';
+    if (heard.length > ofAPress + 1) return strip.flickers;
+    if (heard.includes(true)) return strip.active;
+    return heard.includes(false) ? strip.quiet : ' ';
   }).join('');
 }
 
-/** Every state an input had at some moment of [from, to). */
-function statesWithin(changes: LiveInput['changes'], from: number, to: number): Set<boolean | undefined> {
-  const states = new Set<boolean | undefined>();
-  for (const [i, change] of changes.entries()) {
-    const until = changes[i + 1]?.at ?? Number.POSITIVE_INFINITY;
-    if (change.at < to && until > from) states.add(change.on);
-  }
-  return states;
-}
+/** The states an input had one after another within [from, to). */
+const statesWithin = (changes: LiveInput['changes'], from: number, to: number): (boolean | undefined)[] =>
+  changes
+    .filter(({ at }, i) => at < to && (changes[i + 1]?.at ?? Number.POSITIVE_INFINITY) > from)
+    .map(({ on }) => on);

@@ -10,7 +10,7 @@ export interface Glyphs {
   readonly seen: string;
   readonly other: string;
   readonly caution: string;
-  readonly strip: { readonly active: string; readonly quiet: string; readonly both: string };
+  readonly strip: { readonly active: string; readonly quiet: string; readonly flickers: string };
 }
 
 export const blockGlyphs: Glyphs = {
@@ -23,7 +23,7 @@ export const blockGlyphs: Glyphs = {
   seen: '◆',
   other: '◇',
   caution: '▲',
-  strip: { active: '█', quiet: '▁', both: '▒' },
+  strip: { active: '▆', quiet: '▁', flickers: '▒' },
 };
 
 export const letterGlyphs: Glyphs = {
@@ -36,7 +36,7 @@ export const letterGlyphs: Glyphs = {
   seen: '*',
   other: 'o',
   caution: '!',
-  strip: { active: '#', quiet: '_', both: '%' },
+  strip: { active: '#', quiet: '_', flickers: '%' },
 };
 
 /** By what the environment says of its character set (POSIX: LC_ALL before LC_CTYPE before LANG). */

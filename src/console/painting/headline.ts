@@ -1,3 +1,4 @@
+import { secondsText } from '../../words/figures.ts';
 import type { Glyphs } from './glyphs.ts';
 import type { AskOnScreen } from './screen-state.ts';
 
@@ -10,6 +11,7 @@ export interface Headline {
 /** "Press: left end (2 of 3)" becomes what to do, with one square a round, filled where it is done, and where to do it. */
 export function headline({ short, where = '', shown }: AskOnScreen, glyphs: Glyphs): Headline {
   const { ask } = shown;
+  if (ask.action === 'hands-off') return { what: 'Hands off', where: secondsText(ask.seconds) };
   const squares =
     ask.action === 'press' && ask.rounds > 1
       ? ` ${glyphs.active.repeat(ask.round - 1)}${glyphs.quiet.repeat(ask.rounds - ask.round + 1)}`

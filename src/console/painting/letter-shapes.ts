@@ -69,16 +69,23 @@ export const dotsHigh = 5;
 /** Whether every sign of a text can be drawn large. */
 export const canDraw = (text: string): boolean => [...text.toUpperCase()].every((sign) => shapes.has(sign));
 
-/** The dots of a text in capitals, one empty column between signs; signs without a shape are left out. */
-export function dotsOf(text: string): Dots {
+/**
+ * The dots of a text in capitals, at least one empty column between signs; signs without a shape are left out. With `even`
+ * every sign begins in an even column, so that letters made of pairs of dots all look alike.
+ */
+export function dotsOf(text: string, even = false): Dots {
   const signs = [...text.toUpperCase()].flatMap((sign) => {
     const shape = shapes.get(sign);
     return shape ? [shape] : [];
   });
   return Array.from({ length: dotsHigh }, (_, y) =>
-    signs.flatMap((shape, i) => (i === 0 ? [] : [false]).concat(shape[y] ?? [])),
+    signs.flatMap((shape, i) => {
+      const row = shape[y] ?? [];
+      if (i === signs.length - 1) return row;
+      return [...row, ...(even && row.length % 2 === 0 ? [false, false] : [false])];
+    }),
   );
 }
 
 /** Columns of dots a text takes. */
-export const dotsWide = (text: string): number => dotsOf(text)[0]?.length ?? 0;
+export const dotsWide = (text: string, even = false): number => dotsOf(text, even)[0]?.length ?? 0;

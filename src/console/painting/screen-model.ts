@@ -7,27 +7,29 @@ import { inputOf, type ScreenState } from './screen-state.ts';
 import { wordRows } from './word-rows.ts';
 
 /** At least so many rows for the inputs before the large letters grow. */
-const leastInputs = 5;
+const leastInputs = 4;
+/** What to do and where, in plain text. */
+const leastLetters = 2;
 const blank: Row = row('');
 
 /**
  * The whole screen as at most `height` rows. From the top: what this is, the instruction in large letters, its full words
  * and cautions, the live inputs, the last verdict, what happened last, the answers with their keys. Words, cautions and
- * answers are placed first; the inputs and the large letters share what is left.
+ * answers are placed first; the large letters take what they need before the inputs spread.
  */
 export function screenRows(state: ScreenState, canvas: Canvas): readonly Row[] {
   const top = [topRow(state, canvas), ...noticeRows(state, canvas)];
-  const foot = [echoRow(state, canvas), ...answerRows(state, canvas)];
+  const whole = [...verdictRow(state), echoRow(state, canvas), ...answerRows(state, canvas)];
+  const foot = whole.slice(-Math.max(1, Math.floor(canvas.height / 2)));
   const room = Math.max(0, canvas.height - top.length - foot.length);
-  const words = wordRows(state, Math.max(0, room - 1), canvas);
+  const words = wordRows(state, Math.max(0, room - leastLetters), canvas);
   const free = room - words.length;
   const letters = letterRows(state, free - Math.min(state.inputs.all.length, leastInputs), canvas);
   const asked = state.ask && inputOf(state.ask.shown.ask);
-  const live = inputRows(state.inputs, asked, free - letters.length, canvas);
-  const left = free - letters.length - live.length;
-  const verdict = left > 4 ? state.verdict.slice(0, left - 4).map((text) => row(text, 'faint')) : [];
-  const gaps = spread(left - verdict.length);
-  return [
+  const spared = letters.length > 2 ? 1 : 0;
+  const live = inputRows(state.inputs, asked, free - letters.length - spared, canvas);
+  const gaps = spread(free - letters.length - live.length);
+  const shown = [
     ...top,
     ...gaps.first,
     ...letters,
@@ -36,15 +38,18 @@ export function screenRows(state: ScreenState, canvas: Canvas): readonly Row[] {
     ...gaps.third,
     ...live,
     ...gaps.rest,
-    ...verdict,
-    ...foot,
-  ].slice(0, canvas.height);
+  ];
+  return [...shown.slice(0, Math.max(1, canvas.height - foot.length)), ...foot].slice(-canvas.height);
 }
+
+/** While something is asked, the last verdict in one row; in between it has the page to itself. */
+const verdictRow = ({ ask, verdict }: ScreenState): readonly Row[] =>
+  ask && verdict[0] !== undefined ? [row(` ${verdict[0]}`, 'faint')] : [];
 
 function letterRows(state: ScreenState, most: number, { width, glyphs }: Canvas): readonly Row[] {
   if (!state.ask) return [];
   const { what, where } = headline(state.ask, glyphs);
-  const rows = Math.max(2, most);
+  const rows = Math.max(leastLetters, most);
   return largest(what, where, { width: width - 2, rows, glyphs }).map((text) => row(` ${text}`, 'strong'));
 }
 
