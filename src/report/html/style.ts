@@ -31,6 +31,7 @@ dl div { display: grid; grid-template-columns: 15rem 1fr; gap: 0 1rem; padding: 
 dt { color: #444; }
 dd { margin: 0; min-width: 0; }
 dd.blank { min-height: 1.5rem; border-bottom: 1px dotted #111; }
+dl div:has(.blank) { border-bottom: 0; }
 .mark { white-space: nowrap; }
 .mark svg { width: 0.72em; height: 0.72em; margin-right: 0.42em; vertical-align: -0.03em; }
 .mark.failed { color: #9b0000; font-weight: 700; }
