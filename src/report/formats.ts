@@ -9,19 +9,20 @@ export interface ReportFile {
   readonly text: string;
 }
 
-export type FormatName = 'md' | 'html' | 'json';
+export type Format = 'md' | 'html' | 'json';
+export type FormatName = Format;
 
 /** Each format is a pure function of the record. */
 export const formats = {
   md: (record) => ({ name: 'report.md', text: markdown(record) }),
   html: (record) => ({ name: 'report.html', text: html(record) }),
   json: (record) => ({ name: 'report.json', text: json(record) }),
-} satisfies Record<FormatName, (record: ReportRecord) => ReportFile>;
+} satisfies Record<Format, (record: ReportRecord) => ReportFile>;
 
-export const formatNames = Object.keys(formats) as readonly FormatName[];
+export const formatNames = Object.keys(formats) as readonly Format[];
 
 /** All files of a report, in the order asked for. */
 export const reportFiles = (
   record: ReportRecord,
-  names: readonly FormatName[] = formatNames,
+  names: readonly Format[] = formatNames,
 ): readonly ReportFile[] => names.map((name) => formats[name](record));
