@@ -83,5 +83,4 @@ const sameNames = (one: readonly string[], other: readonly string[]) =>
 const sameHead = (one: Declaration, other: Declaration) =>
   one.units === other.units &&
   sameNames(one.axes, other.axes) &&
-  one.head === other.head &&
   sameNames(one.inputs.slice(0, one.head), other.inputs.slice(0, other.head));

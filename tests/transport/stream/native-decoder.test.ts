@@ -145,6 +145,13 @@ describe('a declaration in several sentences', () => {
     expect(kinds(readings)).toEqual(['gap opened', 'declared', 'status', 'status', 'status']);
   });
 
+  it('with fewer names than before is another one', () => {
+    const two = (seq: number) => `PTWRS,${seq},${seq * 10},still,LL,00`;
+    const readings = heard([head, 1], [two(0), 2], ['PTWRD,1,mm,,a', 3], ['PTWRS,1,10,still,L,0', 4]);
+    expect(kinds(readings).slice(3)).toEqual(['gap declaration-changed', 'declared', 'status']);
+    expect(inputsOf(readings)).toEqual([['a', 'b'], ['a']]);
+  });
+
   it('with other names at its end is another one', () => {
     const readings = heard([head, 1], [more, 2], [four(0), 3], [head, 4], ['PTWRN,2,c e', 5], [four(1), 6]);
     expect(kinds(readings).slice(3)).toEqual(['gap declaration-changed', 'declared', 'status']);
