@@ -3,7 +3,7 @@ import { type Millis, ms } from '../../model/units.ts';
 /**
  * Follows the sequence and the clock of a native stream, and tells damage from a restart.
  *
- * XOR lets damage through where an even number of flips falls on one bit position: about one in eight pairs of flipped bits. What
+ * XOR lets damage through where an even number of flips falls on one bit position: one in ten pairs of flipped bits. What
  * gets past it in a sequence or clock shows as a report that does not follow the one before. One such report decides nothing:
  *
  * - It follows if its sequence is 1 to 256 further, or as far as two reports a millisecond could have gone, and its clock has not
