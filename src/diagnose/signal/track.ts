@@ -18,7 +18,6 @@ export interface State {
 }
 
 export const sameState = (a: State, b: State): boolean => a.level === b.level && a.active === b.active;
-export const isKnown = (state: State): boolean => state.level !== '?' || state.active !== '?';
 
 /** One input in a status report; undefined where the stream does not carry it. */
 export function stateIn(status: StatusReading, input: InputName): State | undefined {
@@ -27,29 +26,50 @@ export function stateIn(status: StatusReading, input: InputName): State | undefi
   return { level: status.levels[index] ?? '?', active: status.active[index] ?? '?' };
 }
 
-export function sampleOfStatus(status: StatusReading, input: InputName): Sample | undefined {
-  const state = stateIn(status, input);
-  return (
-    state && { ...state, arrived: status.arrived, at: status.at, segment: status.segment, from: 'status' }
-  );
-}
-
 /** An edge tells the level only; the active bit stays what the last report said. */
 export function sampleOfEdge(edge: EdgeReading, before: State | undefined): Sample {
   const { arrived, at, segment, level } = edge;
   return { level, active: before?.active ?? '?', arrived, at, segment, from: 'edge' };
 }
 
+/** Windows do not change; what was read out of one is kept with it. */
+const tracks = new WeakMap<Window, Map<InputName, readonly Sample[]>>();
+
 /** All samples of one input in a window, the last one before it first. */
 export function track(window: Window, input: InputName): readonly Sample[] {
+  const ofWindow = tracks.get(window) ?? new Map<InputName, readonly Sample[]>();
+  tracks.set(window, ofWindow);
+  const samples = ofWindow.get(input) ?? readTrack(window, input);
+  ofWindow.set(input, samples);
+  return samples;
+}
+
+function readTrack({ lead, readings }: Window, input: InputName): readonly Sample[] {
   const samples: Sample[] = [];
-  const add = (sample: Sample | undefined) => {
-    if (sample && isKnown(sample)) samples.push(sample);
+  let inputs: readonly InputName[] | undefined;
+  let index = -1;
+  const addStatus = (status: StatusReading) => {
+    if (status.inputs !== inputs) {
+      inputs = status.inputs;
+      index = inputs.indexOf(input);
+    }
+    const level = status.levels[index] ?? '?';
+    const active = status.active[index] ?? '?';
+    if (level === '?' && active === '?') return;
+    samples.push({
+      level,
+      active,
+      arrived: status.arrived,
+      at: status.at,
+      segment: status.segment,
+      from: 'status',
+    });
   };
-  if (window.lead) add(sampleOfStatus(window.lead, input));
-  for (const reading of window.readings) {
-    if (reading.kind === 'status') add(sampleOfStatus(reading, input));
-    if (reading.kind === 'edge' && reading.input === input) add(sampleOfEdge(reading, samples.at(-1)));
+  if (lead) addStatus(lead);
+  for (const reading of readings) {
+    if (reading.kind === 'status') addStatus(reading);
+    else if (reading.kind === 'edge' && reading.input === input)
+      samples.push(sampleOfEdge(reading, samples.at(-1)));
   }
   return samples;
 }

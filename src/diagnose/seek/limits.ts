@@ -1,0 +1,33 @@
+import { type Mm, mm } from '../../model/units.ts';
+import { stoppingDistance } from '../stopping/distance.ts';
+
+/** Every number a seek is watched and judged with, with its unit and where it comes from. */
+
+/** An alarm stands on this many reports in a row: one wrong report stops nobody, two do not come by chance. */
+export const reportsForAlarm = 2;
+
+/** Back from its farthest point without a trip seen, an axis may have backed off by this much and not have turned the wrong way, mm: twice the longest back-off in common use (no source: 1 to 10 mm). */
+export const longestBackOff = mm(10);
+
+/** No switch in common use stays operated over more than this way back, mm (common practice, no source: contact levers free within 1 mm, magnets within 2). */
+export const clearsWithin = mm(4);
+
+/** What is assumed of an axis whose file does not tell: 50 mm/s² and 25 ms, slower than common controllers (common practice, no source). */
+const sluggish = { acceleration: 50, reaction: 25 };
+/** How far past its stopping distance an axis is before it is said to push on. */
+const runOnDoubt = 1.5;
+
+/** The way an axis may go on past the first report of its trip, mm. `speed` mm/s, `acceleration` mm/s², `reaction` ms. */
+export function mayRunOn(
+  speed: number,
+  acceleration: number | undefined,
+  reaction: number | undefined,
+  step: Mm,
+): Mm {
+  const stop = stoppingDistance({
+    speed,
+    acceleration: acceleration ?? sluggish.acceleration,
+    reaction: reaction ?? sluggish.reaction,
+  });
+  return mm(stop * runOnDoubt + 2 * step);
+}
