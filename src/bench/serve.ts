@@ -4,6 +4,7 @@ import type { Readable } from 'node:stream';
 import type { Timekeeper } from '../model/source.ts';
 import { ToolError } from '../model/tool-error.ts';
 import type { Bench } from './bench.ts';
+import { joinClient } from './client.ts';
 import { handLine } from './hands.ts';
 import { listening } from './listening.ts';
 import { openPty } from './pty.ts';
@@ -26,9 +27,6 @@ export interface Serving {
   close(): Promise<void>;
 }
 
-/** Bytes a client may leave unread before reports to it are left out, as a full serial buffer would. */
-const mostUnread = 16_384;
-
 /**
  * Serves the bench to other programs, as many as come, one after the other or at once. Rejects with a ToolError where the
  * address cannot be listened on or a pty cannot be made.
@@ -39,7 +37,8 @@ export async function serveBench({ serve, bench, time, stdin, stdout }: ServeOpt
   const server = createServer((socket) => {
     sockets.add(socket);
     socket.on('close', () => sockets.delete(socket));
-    connect(bench, socket);
+    socket.setNoDelay(true);
+    joinClient(bench, socket);
   });
   const opened = serve === 'pty' ? await openPty(server, time) : await listenTcp(server, serve);
   const hands = createInterface({ input: stdin });
@@ -57,17 +56,6 @@ export async function serveBench({ serve, bench, time, stdin, stdout }: ServeOpt
       await new Promise((closed) => server.close(closed));
     },
   };
-}
-
-function connect(bench: Bench, socket: Socket): void {
-  socket.setNoDelay(true);
-  const leave = bench.attach((bytes) => {
-    if (socket.writableLength < mostUnread) socket.write(bytes);
-  });
-  socket.on('data', (bytes) => bench.receive(bytes));
-  // A client that goes away in the middle is no event of the machine; `close` follows in any case.
-  socket.on('error', () => {});
-  socket.on('close', leave);
 }
 
 async function listenTcp(server: Server, address: string): Promise<{ port: string; close(): void }> {
