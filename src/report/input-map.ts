@@ -61,6 +61,7 @@ function found(each: Switch, verdicts: readonly Verdict[], machine: Machine): In
   const own = inputOf(machine, each.input) && answered > 0 ? each.input : undefined;
   return given({
     contact: wire?.facts.contactFound,
+    noAnswer: press?.status === 'failed' && press.facts.presses?.answered === 0 ? true : undefined,
     answersOn: press?.facts.answeredBy ?? wire?.facts.answeredBy ?? own,
     restLevel: rest?.edges === 0 && rest.level !== '?' ? rest.level : undefined,
     restActive: rest?.edges === 0 && rest.active !== '?' ? rest.active : undefined,
@@ -82,5 +83,7 @@ function polarityFound(press: Verdict | undefined, wire: Verdict | undefined) {
 
 function breakNoticed(wire: Verdict | undefined): boolean | undefined {
   if (hasKind(wire, 'break-undetected')) return false;
+  const row = wire?.facts.row;
+  if (row?.by === 'active' && row.bits === '011') return true;
   return wire?.status === 'proved' && wire.facts.contactFound === 'normally closed' ? true : undefined;
 }

@@ -33,11 +33,13 @@ export function placeOf(subject: Subject, machine: Machine): string | undefined 
   return undefined;
 }
 
-/** "the switch x-home (left end of the long axis)". */
+/** "the switch x-home (left end of the long axis)"; "the probe (on its coiled lead)" where its name is probe. */
 export function named(subject: Subject, machine: Machine): string {
   const place = placeOf(subject, machine);
   const noun = nouns[handlingOf(switchOf(machine, subject))];
-  return `the ${noun} ${visible(subject)}${place === undefined ? '' : ` (${place})`}`;
+  // "the probe probe" helps nobody.
+  const name = noun.split(' ').includes(subject) ? '' : ` ${visible(subject)}`;
+  return `the ${noun}${name}${place === undefined ? '' : ` (${place})`}`;
 }
 
 /** The fewest words that point at it from two metres: the place, else the name. */

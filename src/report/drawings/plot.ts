@@ -56,7 +56,7 @@ const cut = (value: number): number => Math.round(value * 100) / 100;
 export function plotOf({ signals }: Trace): Plot {
   const end = signals.flatMap(({ points }) => points).reduce((most, { t }) => Math.max(most, t), 0);
   const scale = scaleLinear([0, Math.max(end, 1)], [left, right]);
-  const unit = end >= 4000 ? 's' : 'ms';
+  const unit = end >= 2500 ? 's' : 'ms';
   let top = 0;
   const plotted = signals.map(({ input, points }): PlottedSignal => {
     const nameAt = top + nameHeight - 7;

@@ -32,6 +32,8 @@ export const inputRowSchema = z.strictObject({
   found: z.strictObject({
     contact: text.exactOptional(),
     answersOn: text.exactOptional(),
+    /** It was pressed and no input answered. */
+    noAnswer: z.literal(true).exactOptional(),
     restLevel: z.enum(['H', 'L']).exactOptional(),
     restActive: z.enum(['1', '0']).exactOptional(),
     polarity: z.enum(['right', 'reversed']).exactOptional(),

@@ -19,8 +19,8 @@ import { verdictBlocks } from './verdicts.ts';
 /** Every section of a record, in the order of the paper. None is left out where it has nothing: its opening says so. */
 const contents = {
   summary: summaryBlocks,
-  changes: changeBlocks,
   open: openBlocks,
+  changes: changeBlocks,
   untested: untestedBlocks,
   identity: identityBlocks,
   people: peopleBlocks,

@@ -31,7 +31,7 @@ export function mapTable(rows: readonly InputRow[]): Table {
       orNotStated(lines(row.declared.terminal, row.declared.connector)),
       orNotStated(lines(contactLine(row), row.declared.circuit, voltageLine(row))),
       orNotStated(lines(row.declared.polarity)),
-      lines(row.found.answersOn ?? blankWords.notTested.toLowerCase(), settingFound(row)),
+      lines(answersText(row), settingFound(row)),
       row.found.contact ?? blankWords.notTested.toLowerCase(),
       breakText(row),
     ]),
@@ -67,6 +67,9 @@ const voltageLine = ({ declared }: InputRow): string | undefined =>
     : declared.voltage.startsWith('said')
       ? `voltage ${declared.voltage}`
       : declared.voltage;
+
+const answersText = ({ found }: InputRow): string =>
+  found.answersOn ?? (found.noAnswer ? 'no answer' : blankWords.notTested.toLowerCase());
 
 const settingFound = ({ found }: InputRow): string | undefined =>
   found.polarity === 'reversed' ? 'setting reversed' : undefined;

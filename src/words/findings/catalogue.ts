@@ -77,4 +77,9 @@ export function saidOf(finding: Finding, scene: FindingScene): string {
 export const changesOf = (finding: Finding, scene: FindingScene): readonly Change[] =>
   entryOf(finding)
     .change(finding, scene)
-    .map((each) => ({ ...each, from: visible(each.from), to: visible(each.to), why: visible(each.why) }));
+    .map((each) => ({
+      ...each,
+      from: visible(each.from),
+      to: visible(each.to),
+      why: visible(each.why.charAt(0).toUpperCase() + each.why.slice(1)),
+    }));
