@@ -1,7 +1,6 @@
 import { findingKinds, weightOf } from '../model/finding.ts';
 import type { AskRecord, SessionFacts } from '../model/session-facts.ts';
 import type { Verdict } from '../model/verdict.ts';
-import { visible } from '../model/visible.ts';
 import { retestTriggers } from '../words/acceptance.ts';
 import { explained } from '../words/explain.ts';
 import { findingWords, saidOf } from '../words/findings/catalogue.ts';
@@ -12,6 +11,7 @@ import { inputMap } from './input-map.ts';
 import { cautionsFor, limitationsOf } from './limitations.ts';
 import { type ReportRecord, reportRecordSchema } from './record.ts';
 import type { VerdictRecord } from './schema/verdict.ts';
+import { shown } from './shown.ts';
 import { untestedOf } from './untested.ts';
 import { saysOf } from './verdict-says.ts';
 import { worstOf } from './worst.ts';
@@ -101,12 +101,3 @@ const askRecord = ({ id, check, text, cautions, from, again, subject, to, by, an
   from,
   ...given({ again, subject, to, by, answer }),
 });
-
-/** Every text made visible, every absent field left out. */
-function shown<T>(value: T): T {
-  if (typeof value === 'string') return visible(value) as T;
-  if (Array.isArray(value)) return value.map(shown) as T;
-  if (value === null || typeof value !== 'object') return value;
-  const fields = Object.entries(value).filter(([, each]) => each !== undefined);
-  return Object.fromEntries(fields.map(([key, each]) => [key, shown(each)])) as T;
-}

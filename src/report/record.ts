@@ -3,6 +3,7 @@ import { findingKinds } from '../model/finding.ts';
 import { inputRowSchema } from './schema/input-row.ts';
 import { askRecordSchema, sentSchema, sessionSchema, streamSchema } from './schema/session.ts';
 import { checkSchema, statusSchema, verdictSchema } from './schema/verdict.ts';
+import { shown } from './shown.ts';
 
 const text = z.string();
 const texts = z.array(text);
@@ -70,5 +71,5 @@ export const reportRecordSchema = z.strictObject({
 });
 export type ReportRecord = z.infer<typeof reportRecordSchema>;
 
-/** Reads a saved JSON report; throws a ZodError that names what does not fit. */
-export const parseRecord = (json: string): ReportRecord => reportRecordSchema.parse(JSON.parse(json));
+/** Reads a saved JSON report, which may come from anywhere; throws a ZodError that names what does not fit. */
+export const parseRecord = (json: string): ReportRecord => reportRecordSchema.parse(shown(JSON.parse(json)));

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { buildRecord } from '../../src/report/build-record.ts';
 import { formatNames, formats } from '../../src/report/formats.ts';
+import { json } from '../../src/report/json.ts';
 import { mapMarkdown, mapText } from '../../src/report/map-text.ts';
 import { plain } from '../../src/report/markdown-text.ts';
+import { parseRecord } from '../../src/report/record.ts';
 import { summaryText } from '../../src/report/summary-text.ts';
 import { hostile } from './hostile.ts';
 
@@ -23,6 +25,14 @@ describe('text from a stream or a file', () => {
 
   it.each(outputs)('shows its escape sequences as text in %s', (_name, text) => {
     expect(text).toMatch(/\\x1b/);
+  });
+
+  it('is made visible too where a report is read back that another hand has written to', () => {
+    const forged = json(record)
+      .replaceAll('Plywood', 'Ply\\u001b[2Jwood')
+      .replaceAll('left end', 'left \u202eend');
+    expect(forged).toContain('\u202e');
+    expect(formats.html(parseRecord(forged)).text).not.toMatch(/[\u001b\u202e]/);
   });
 
   it('becomes no element in HTML', () => {

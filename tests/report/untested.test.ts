@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { SessionFacts } from '../../src/model/session-facts.ts';
 import { buildRecord } from '../../src/report/build-record.ts';
 import { formats } from '../../src/report/formats.ts';
+import { plain } from '../../src/report/markdown-text.ts';
 import { weekend } from './weekend.ts';
 import { workshop } from './workshop.ts';
 
@@ -19,7 +20,12 @@ describe('what was not tested', () => {
     expect(record.untested.length).toBeGreaterThan(0);
     expect(formats.md(record).text).toContain('## **NOT TESTED**');
     expect(formats.html(record).text).toMatch(/<section id="untested" class="own-page"><h2>NOT TESTED<\/h2>/);
+    const md = formats.md(record).text.split('## **NOT TESTED**')[1]?.split('\n## ')[0] ?? '';
+    const page = formats.html(record).text.split('<section id="untested"')[1]?.split('</section>')[0] ?? '';
+    expect(md.match(/^\| .* \|$/gm)).toHaveLength(record.untested.length + 2);
+    expect(page.match(/<tr>/g)).toHaveLength(record.untested.length + 1);
     for (const { what, reason, consequence } of record.untested) {
+      expect(md).toContain(plain(what));
       expect(what).not.toBe('');
       expect(reason).not.toBe('');
       expect(consequence).not.toBe('');
