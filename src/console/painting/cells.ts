@@ -38,7 +38,7 @@ export function wrapped(text: string, most: number, measure: (text: string) => n
     }
     if (line !== '') lines.push(line);
     line = word;
-    while (measure(line) > most) {
+    while (line !== '' && measure(line) > most) {
       const head = headOf(line, most, measure);
       lines.push(head);
       line = line.slice(head.length);

@@ -16,7 +16,7 @@ export function inputRows(
   const shown = pick(all, asked, rows - 1);
   const rest = all.filter((each) => !shown.includes(each));
   const active = rest.filter((each) => isOn(each)).length;
-  const more = `${' '.repeat(2)}${rest.length} more inputs, ${active === 0 ? 'none of them active' : `${active} of them ACTIVE`}`;
+  const more = `   ${rest.length} more inputs, ${active === 0 ? 'none of them active' : `${active} of them ACTIVE`}`;
   return [
     ...shown.map((each) => inputRow(each, asked, live, all, canvas)),
     [{ text: fitted(more, canvas.width), tone: active === 0 ? 'faint' : 'strong' }],

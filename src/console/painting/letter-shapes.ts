@@ -88,4 +88,14 @@ export function dotsOf(text: string, even = false): Dots {
 }
 
 /** Columns of dots a text takes. */
-export const dotsWide = (text: string, even = false): number => dotsOf(text, even)[0]?.length ?? 0;
+export function dotsWide(text: string, even = false): number {
+  let columns = 0;
+  let last = 0;
+  for (const sign of text.toUpperCase()) {
+    const own = shapes.get(sign)?.[0]?.length;
+    if (own === undefined) continue;
+    last = even && own % 2 === 0 ? 2 : 1;
+    columns += own + last;
+  }
+  return columns - last;
+}

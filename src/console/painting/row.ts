@@ -1,3 +1,4 @@
+import { cellsOf, fitted } from './cells.ts';
 import type { Glyphs } from './glyphs.ts';
 
 /** What a stretch of text is, apart from what it says; each has a mark or a word of its own beside any colour. */
@@ -24,3 +25,13 @@ export interface Canvas extends Size {
 
 export const row = (text: string, tone: Tone = 'plain'): Row => [{ text, tone }];
 export const textOf = (painted: Row): string => painted.map(({ text }) => text).join('');
+
+/** The row cut at the right edge. */
+export function clipped(painted: Row, width: number): Row {
+  let left = width;
+  return painted.map(({ text, tone }) => {
+    const kept = cellsOf(text) <= left ? text : fitted(text, left);
+    left -= cellsOf(kept);
+    return { text: kept, tone };
+  });
+}

@@ -2,7 +2,7 @@ import { largest } from './big-letters.ts';
 import { answerRows, echoRow, noticeRows, topRow } from './frame-rows.ts';
 import { headline } from './headline.ts';
 import { inputRows } from './input-rows.ts';
-import { type Canvas, type Row, row } from './row.ts';
+import { type Canvas, clipped, type Row, row } from './row.ts';
 import { inputOf, type ScreenState } from './screen-state.ts';
 import { wordRows } from './word-rows.ts';
 
@@ -39,7 +39,8 @@ export function screenRows(state: ScreenState, canvas: Canvas): readonly Row[] {
     ...live,
     ...gaps.rest,
   ];
-  return [...shown.slice(0, Math.max(1, canvas.height - foot.length)), ...foot].slice(-canvas.height);
+  const rows = [...shown.slice(0, Math.max(1, canvas.height - foot.length)), ...foot];
+  return rows.slice(-canvas.height).map((each) => clipped(each, canvas.width));
 }
 
 /** While something is asked, the last verdict in one row; in between it has the page to itself. */
