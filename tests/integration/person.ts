@@ -112,7 +112,9 @@ export class Person {
         this.later(80, () => this.answer(id, event.topic === 'power' ? 'knob-free' : 'no'));
         return;
       default:
-        this.later(80, () => this.answer(id, event.topic === 'still-out' && !this.out.has(subject) ? 'no' : 'yes'));
+        this.later(80, () =>
+          this.answer(id, event.topic === 'still-out' && !this.out.has(subject) ? 'no' : 'yes'),
+        );
     }
   }
 
