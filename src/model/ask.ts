@@ -1,6 +1,6 @@
+import type { CheckName } from './check-name.ts';
 import type { AxisLetter, InputName, Subject } from './machine.ts';
 import type { Millis, Seconds } from './units.ts';
-import type { CheckName } from './verdict.ts';
 
 /** Everything a person is ever asked, by action. Words for each live in `words`; nothing here is prose. */
 export type Ask = AskCommon & AskAction;

@@ -89,7 +89,7 @@ export const weightOf = {
   'controller-restarted': 'note',
   'conflicting-answers': 'limitation',
   'input-not-in-stream': 'limitation',
-  'side-clash': 'limitation',
+  'side-clash': 'note',
   'stream-gaps': 'note',
 } satisfies Record<FindingKind, Weight>;
 

@@ -1,23 +1,10 @@
+import type { CheckName } from './check-name.ts';
 import type { Finding } from './finding.ts';
 import type { InputName, Subject } from './machine.ts';
 import type { Active, Level } from './reading.ts';
 import type { Millis, Share } from './units.ts';
 
-/** The checks of the house. Those without a line in the registry are reported as not tested. */
-export const checkNames = [
-  'rest',
-  'press',
-  'open-wire',
-  'stop',
-  'seek',
-  'homing',
-  'repeat',
-  'stopping',
-  'envelope',
-  'scale',
-  'soak',
-] as const;
-export type CheckName = (typeof checkNames)[number];
+export { type CheckName, checkNames } from './check-name.ts';
 
 /** Worst last. Nothing is proved by silence: a check without its evidence is inconclusive. */
 export const statuses = ['proved', 'limited', 'not-tested', 'inconclusive', 'failed'] as const;

@@ -1,33 +1,16 @@
 import type { Ask, AskEnd } from '../model/ask.ts';
-import type { Machine } from '../model/machine.ts';
 import type { Reading } from '../model/reading.ts';
 import { type Millis, ms, seconds } from '../model/units.ts';
-import type { Verdict } from '../model/verdict.ts';
 import { askWords } from '../words/ask-words.ts';
 import { OpenAsk } from './asks-open.ts';
-import type { Course } from './course.ts';
+import type { ConductParts } from './conduct-parts.ts';
 import { EdgeListener } from './heard.ts';
-import type { Face, Reply } from './operator.ts';
-import type { Recorder } from './recorder.ts';
-import type { Retraced } from './retrace.ts';
-import type { SessionClock } from './session-clock.ts';
+import { LookTimer } from './look-timer.ts';
+import type { Reply } from './operator.ts';
 import { isGap } from './stream-reader.ts';
 import { VerdictBook } from './verdict-book.ts';
 
-/** How often an answered ask is looked at again while no reading comes. */
-const lookAgain = ms(250);
 const timeToConfirm = seconds(60);
-
-export interface ConductParts {
-  readonly course: Course;
-  readonly machine: Machine;
-  readonly face: Face;
-  readonly recorder: Recorder;
-  readonly clock: SessionClock;
-  readonly past: Retraced | undefined;
-  /** Called once, when every check is through or the person stopped. */
-  readonly onOver: (outcome: { readonly verdicts: readonly Verdict[]; readonly stopped: boolean }) => void;
-}
 
 /** Puts the course's asks to a person one at a time, closes each by what is seen, said or timed out, and keeps the journal. */
 export class Conduct {
@@ -40,8 +23,7 @@ export class Conduct {
   private nextId: number;
   private again: number | undefined;
   private streamIsThere = false;
-  private deadline: (() => void) | undefined;
-  private nextLook: (() => void) | undefined;
+  private readonly looks: LookTimer;
   private begun: boolean;
   private over = false;
 
@@ -54,6 +36,7 @@ export class Conduct {
     this.asides = course.register.map(({ subject, at }) => {
       return { check: 'resume', action: 'confirm', topic: 'still-out', subject, at, seconds: timeToConfirm };
     });
+    this.looks = new LookTimer(clock, () => this.look());
     this.book = new VerdictBook(face, (verdict) => recorder.verdict(verdict, clock.now()));
     if (past) this.book.restore(past);
   }
@@ -123,16 +106,8 @@ export class Conduct {
     if (this.over) return;
     const end = this.open?.endAt(this.now());
     if (end) this.end(end);
-    if (this.open?.isWatchedOn) this.lookSoon();
+    if (this.open?.isWatchedOn) this.looks.soon();
     if (!this.open && this.streamIsThere && !this.over) this.goOn();
-  }
-
-  /** Time passes even where nothing arrives. */
-  private lookSoon(): void {
-    this.nextLook ??= this.parts.clock.after(lookAgain, () => {
-      this.nextLook = undefined;
-      this.look();
-    });
   }
 
   private goOn(): void {
@@ -155,7 +130,7 @@ export class Conduct {
   }
 
   private put(ask: Ask, again: number | undefined): void {
-    const { recorder, face, course, clock, machine } = this.parts;
+    const { recorder, face, course, machine } = this.parts;
     const id = this.nextId++;
     const { text, cautions } = askWords(ask, machine);
     const at = this.now();
@@ -171,7 +146,7 @@ export class Conduct {
       cautions,
       answers: open.answers,
     });
-    if (open.deadline !== undefined) this.deadline = clock.after(ms(open.deadline - at), () => this.look());
+    if (open.deadline !== undefined) this.looks.at(ms(open.deadline - at));
   }
 
   private end(end: AskEnd): void {
@@ -201,9 +176,7 @@ export class Conduct {
 
   private close({ id }: OpenAsk, { by, answer, answeredAt }: AskEnd): void {
     this.open = undefined;
-    this.deadline?.();
-    this.nextLook?.();
-    this.deadline = this.nextLook = undefined;
+    this.looks.cancel();
     const told = answer === undefined ? {} : { answer };
     const when = answeredAt === undefined ? {} : { answeredAt };
     this.parts.recorder.note<'ended'>({ kind: 'ended', id, by, ...told, ...when }, this.now());

@@ -1,5 +1,6 @@
 import type { Subject, Switch } from '../../model/machine.ts';
 import type { Check, Known, Procedure, Scene } from '../../model/procedure.ts';
+import { type SideClash, sideClashes } from '../../model/side-clash.ts';
 import type { Verdict } from '../../model/verdict.ts';
 import { answeringInput, judgePresses, type PressEvidence } from '../judging/presses.ts';
 import { shiftedPlugs } from '../judging/shifted-plug.ts';
@@ -67,11 +68,18 @@ function* pressSwitch(pressed: Switch, scene: Scene, latest: Latest): Asking<Pre
 function judge(kept: readonly PressItem[], scene: Scene): readonly Verdict[] {
   const evidence = kept.filter((item) => 'subject' in item);
   const shifted = shiftedPlugs(evidence, scene);
+  const clashes = sideClashes(scene.machine);
   return switchesAsked(scene).map((each) => {
     const item = evidence.find(({ subject }) => subject === each.subject);
     if (!item) return withoutEvidence({ check: 'press', subject: each.subject }, 'stopped');
-    return judgePresses(item, each, scene, shifted.get(each.subject));
+    return withClash(judgePresses(item, each, scene, shifted.get(each.subject)), clashes);
   });
+}
+
+/** Noted where a hand has just been at the switch: whoever writes the wrong end down often has the machine mirrored too. */
+function withClash(verdict: Verdict, clashes: readonly SideClash[]): Verdict {
+  const clash = clashes.find(({ subject }) => subject === verdict.subject);
+  return clash ? { ...verdict, findings: [...verdict.findings, clash.finding] } : verdict;
 }
 
 function teaches(kept: readonly PressItem[], scene: Scene): Partial<Known> {

@@ -31,8 +31,6 @@ export class RestBand {
     if (before === undefined) return undefined;
     if (way === undefined || way !== this.wayOut(before)) {
       this.widen(before);
-      // What came straight from one side to the other has seen both.
-      if (way !== undefined && this.wayOut(position) === undefined) this.outside = undefined;
       return undefined;
     }
     return this.hasLeft(before, position, way) ? way : undefined;

@@ -1,0 +1,50 @@
+import type { FaultName } from '../../../model/fault-names.ts';
+import { picksUp, plus, without } from '../effects.ts';
+import type { Entry } from '../fault.ts';
+import { atTerminal, running, volts } from '../proofs.ts';
+import { everywhere, logicStage } from '../traits.ts';
+
+/** Current a drive's edges or an arc push into a cable beside it, A: the envelope of a burst (common practice, no source). */
+const burst = 0.6e-3;
+/** How far motor current lifts a return it shares, V (common practice, no source). */
+const lift = 2;
+
+/** What comes in from the rest of the machine. */
+export const surroundingFaults = {
+  'spindle-noise': {
+    applies: everywhere,
+    alters: picksUp(burst, 'spindle'),
+    likelihood: { fresh: 35, worked: 35 },
+    proof: atTerminal(running('spindle')),
+  },
+  'motor-cable-noise': {
+    applies: everywhere,
+    alters: picksUp(burst, 'axis'),
+    likelihood: { fresh: 15, worked: 15 },
+    proof: atTerminal(running('axis')),
+  },
+  'shared-return': {
+    applies: logicStage,
+    alters: (rig, { state }) =>
+      state.running === 'nothing'
+        ? rig
+        : [
+            rig,
+            plus(without(rig, 'returns joined'), {
+              kind: 'voltage',
+              name: 'returns joined',
+              from: 'field 0 V',
+              to: '0 V',
+              volts: lift,
+            }),
+          ],
+    likelihood: { fresh: 8, worked: 8 },
+    proof: volts('field 0 V', '0 V', running('drives')),
+  },
+  'shield-wrong': {
+    applies: everywhere,
+    alters: picksUp(burst, 'spindle', 'axis'),
+    likelihood: { fresh: 10, worked: 10 },
+    proof: atTerminal(running('spindle')),
+  },
+} satisfies Partial<Record<FaultName, Entry>>;
