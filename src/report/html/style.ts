@@ -63,7 +63,7 @@ footer { margin-top: 3rem; padding-top: 0.6rem; border-top: 1px solid #ccc; font
   h1 { font-size: 17pt; } h2 { margin-top: 6mm; font-size: 12pt; } h3 { font-size: 10pt; margin-top: 4mm; }
   nav, footer { display: none; } .space { height: 38mm; }
   table { font-size: 8pt; } .callout { font-size: 8.5pt; } figcaption { font-size: 7.5pt; }
-  h2, h3, thead, figcaption { break-after: avoid; }
+  h2, h3, h2 + p, thead, figcaption { break-after: avoid; }
   tr, figure, .callout, #verdicts .keep, #findings .keep, .headline, dl div, li { break-inside: avoid; }
   .drawings { gap: 3mm 6mm; }
   .own-page { padding: 0 5mm 3mm; break-before: page; break-after: page; margin-top: 0; }
