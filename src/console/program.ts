@@ -10,9 +10,6 @@ import { reportCommand } from './commands/report.ts';
 import { failureText, toolFailed } from './failure.ts';
 import { toolVersion } from './version.ts';
 
-/** What a command hands back is the exit code of the program. */
-export type Run = (code: number) => void;
-
 const commands = [
   commissionCommand,
   mapCommand,

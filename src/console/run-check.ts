@@ -5,7 +5,7 @@ import { starterFile } from '../model/machine-file/starter.ts';
 import { ToolError } from '../model/tool-error.ts';
 import { visible } from '../model/visible.ts';
 import { counted } from '../words/figures.ts';
-import type { CheckFlags } from './commands/check.ts';
+import type { CheckFlags } from './commands/flags.ts';
 import { textOfFile } from './read-machine.ts';
 import { showJson, showLines } from './show.ts';
 

@@ -7,7 +7,7 @@ import { SessionFolder } from '../session/folder.ts';
 import type { Face } from '../session/operator.ts';
 import { realTime } from '../transport/real-time.ts';
 import { isTerminal, makeFace, wantsColor } from './choose-face.ts';
-import type { CommissionFlags } from './commands/commission.ts';
+import type { CommissionFlags } from './commands/flags.ts';
 import { exitWords, verdictLines } from './faces/lines-text.ts';
 import { freshFolder } from './fresh-folder.ts';
 import { checksOption, countOption, type FaceName, faceOption, onlyOption, timeOption } from './options.ts';

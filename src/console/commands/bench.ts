@@ -1,16 +1,8 @@
 import { Command } from 'commander';
 import { ToolError } from '../../model/tool-error.ts';
 import { gather } from '../options.ts';
-import type { Run } from '../program.ts';
 import { showJson, showLines } from '../show.ts';
-
-interface BenchFlags {
-  readonly serve: string;
-  readonly fault: readonly string[];
-  readonly faults?: boolean;
-  readonly printMachine?: boolean;
-  readonly json?: boolean;
-}
+import type { BenchFlags, Run } from './flags.ts';
 
 export const benchCommand = (done: Run): Command =>
   new Command('bench')

@@ -1,11 +1,5 @@
 import { Command } from 'commander';
-import type { Run } from '../program.ts';
-
-export interface CheckFlags {
-  readonly new?: string;
-  readonly schema?: string;
-  readonly json?: boolean;
-}
+import type { CheckFlags, Run } from './flags.ts';
 
 export const checkCommand = (done: Run): Command =>
   new Command('check')

@@ -1,23 +1,6 @@
 import { Command } from 'commander';
 import { faceNames, gather } from '../options.ts';
-import type { Run } from '../program.ts';
-
-/** As commander hands them over: texts, not yet looked at. */
-export interface CommissionFlags {
-  readonly port?: string;
-  readonly machine?: string;
-  readonly stream?: string;
-  readonly baud: string;
-  readonly operator?: string;
-  readonly only: readonly string[];
-  readonly checks: readonly string[];
-  readonly presses: string;
-  readonly rest: string;
-  readonly out?: string;
-  readonly resume?: boolean;
-  readonly fault: readonly string[];
-  readonly color: boolean;
-}
+import type { CommissionFlags, Run } from './flags.ts';
 
 export const commissionCommand = (done: Run): Command =>
   new Command('commission')

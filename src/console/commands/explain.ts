@@ -2,8 +2,8 @@ import { Command } from 'commander';
 import { findingKinds } from '../../model/finding.ts';
 import { ToolError } from '../../model/tool-error.ts';
 import { visible } from '../../model/visible.ts';
-import type { Run } from '../program.ts';
 import { showJson } from '../show.ts';
+import type { Run } from './flags.ts';
 
 export const explainCommand = (done: Run): Command =>
   new Command('explain')

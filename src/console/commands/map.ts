@@ -1,6 +1,6 @@
 import { Command } from 'commander';
-import type { Run } from '../program.ts';
 import { showJson } from '../show.ts';
+import type { Run } from './flags.ts';
 
 export const mapCommand = (done: Run): Command =>
   new Command('map')

@@ -1,6 +1,6 @@
 import { Command } from 'commander';
-import type { Run } from '../program.ts';
 import { showJson, showLines } from '../show.ts';
+import type { Run } from './flags.ts';
 
 export const portsCommand = (done: Run): Command =>
   new Command('ports')

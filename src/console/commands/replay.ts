@@ -1,5 +1,5 @@
 import { Command } from 'commander';
-import type { Run } from '../program.ts';
+import type { Run } from './flags.ts';
 
 export const replayCommand = (done: Run): Command =>
   new Command('replay')

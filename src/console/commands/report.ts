@@ -1,6 +1,6 @@
 import { Command } from 'commander';
 import { gather } from '../options.ts';
-import type { Run } from '../program.ts';
+import type { Run } from './flags.ts';
 
 export const reportCommand = (done: Run): Command =>
   new Command('report')

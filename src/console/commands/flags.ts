@@ -1,0 +1,33 @@
+/** A command hands back the exit code of the program. */
+export type Run = (code: number) => void;
+
+/** Flags as commander hands them over: texts, not yet looked at. */
+export interface CommissionFlags {
+  readonly port?: string;
+  readonly machine?: string;
+  readonly stream?: string;
+  readonly baud: string;
+  readonly operator?: string;
+  readonly only: readonly string[];
+  readonly checks: readonly string[];
+  readonly presses: string;
+  readonly rest: string;
+  readonly out?: string;
+  readonly resume?: boolean;
+  readonly fault: readonly string[];
+  readonly color: boolean;
+}
+
+export interface CheckFlags {
+  readonly new?: string;
+  readonly schema?: string;
+  readonly json?: boolean;
+}
+
+export interface BenchFlags {
+  readonly serve: string;
+  readonly fault: readonly string[];
+  readonly faults?: boolean;
+  readonly printMachine?: boolean;
+  readonly json?: boolean;
+}
