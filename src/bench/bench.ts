@@ -3,6 +3,7 @@ import type { Timekeeper } from '../model/source.ts';
 import type { Contact } from './contact.ts';
 import type { Telling } from './controller.ts';
 import { Eyes } from './eyes.ts';
+import type { LinkQuality } from './link.ts';
 import { homing, seek, straight } from './motion.ts';
 import { axisNamed, switchNamed } from './named-parts.ts';
 import { plant } from './plant.ts';
@@ -19,6 +20,8 @@ export interface BenchOptions {
   readonly faults?: readonly string[];
   /** Default: 100 reports a second with levels, active and positions; no edges, no voltages. */
   readonly telling?: Partial<Telling>;
+  /** Default: nothing lost, nothing damaged. */
+  readonly link?: Partial<LinkQuality>;
 }
 
 const usual: Telling = { rate: 100, levels: true, active: true, positions: true, edges: false, volts: false };
@@ -34,8 +37,9 @@ export class Bench {
 
   /** Throws a ToolError where a fault is not known or does not fit the machine. */
   constructor(time: Timekeeper, options: BenchOptions = {}) {
-    const { truth = scenario, seed = 1, faults = [], telling = {} } = options;
+    const { truth = scenario, seed = 1, faults = [], telling = {}, link = {} } = options;
     this.world = new World(truth, time, seed, { ...usual, ...telling });
+    Object.assign(this.world.controller.link, link);
     this.eyes = new Eyes(this.world);
     for (const fault of faults) plant(this.world, fault);
     this.world.controller.startAwake();
