@@ -30,13 +30,15 @@ function* gather(scene: Scene): Procedure<StopEvidence> {
 }
 
 function* stopOf(pressed: Switch, scene: Scene, latest: Latest): Asking<StopEvidence> {
-  const { subject } = pressed;
-  const target = scene.known.answering[subject] ?? pressed.input;
+  const { subject, input } = pressed;
+  const target = scene.known.answering[subject] ?? input;
   const base = {
     subject,
+    input,
     target,
     missing: undefined,
-    followed: undefined,
+    flickers: scene.known.flickering.includes(target),
+    move: undefined,
     power: undefined,
     restarted: undefined,
     traces: [],
@@ -88,7 +90,7 @@ function* stopOf(pressed: Switch, scene: Scene, latest: Latest): Asking<StopEvid
   );
   return {
     ...base,
-    followed: move !== undefined,
+    move,
     power: look.answer,
     restarted:
       stayed.answer === 'no' || [out, stayed].some((each) => each && movedAfter(each))

@@ -8,7 +8,11 @@ import type { Effect } from './fault.ts';
 const shortOhms = 0.01;
 const whiskerOhms = 0.05;
 
-const changed = (rig: Rig, name: string, change: (element: Element) => Element | undefined): Rig => ({
+export const withElement = (
+  rig: Rig,
+  name: string,
+  change: (element: Element) => Element | undefined,
+): Rig => ({
   ...rig,
   network: rig.network.flatMap((each) => {
     if (each.name !== name) return [each];
@@ -33,18 +37,16 @@ export const opens =
     without(rig, ...names);
 
 export const withOhms = (rig: Rig, name: string, ohms: number): Rig =>
-  changed(rig, name, (each) => {
+  withElement(rig, name, (each) => {
     if (each.kind === 'resistor') return { ...each, ohms };
     return each.kind === 'switch' ? { ...each, closedOhms: ohms } : each;
   });
 
 export const withVolts = (rig: Rig, name: string, volts: number): Rig =>
-  changed(rig, name, (each) => (each.kind === 'voltage' ? { ...each, volts } : each));
+  withElement(rig, name, (each) => (each.kind === 'voltage' ? { ...each, volts } : each));
 
 export const withFarads = (rig: Rig, farads: number): Rig =>
-  changed(rig, 'filter', (each) => (each.kind === 'capacitor' ? { ...each, farads } : each));
-
-export const withElement = changed;
+  withElement(rig, 'filter', (each) => (each.kind === 'capacitor' ? { ...each, farads } : each));
 
 /** One resistance that jumps between several values. */
 export const wanders =
@@ -97,14 +99,21 @@ export const neverWorked: Effect = (rig) => conducts(rig, (how) => everyway(how.
 /** Whatever is done, it stays as it is when pressed. */
 export const alwaysWorked: Effect = (rig) => conducts(rig, (how) => everyway(how['pressed by hand']));
 
-/** A current that comes in over the cable while something runs, both ways and gone: what a burst's envelope amounts to. */
-export const picksUp =
-  (amps: number, ...running: readonly State['running'][]): Effect =>
-  (rig, { state }) =>
-    running.includes(state.running) ? [rig, noisy(rig, amps), noisy(rig, -amps)] : rig;
+/** What stands between the disturbance and the core it couples into, ohm (common practice, no source). */
+const couplingOhms = 100e3;
 
-const noisy = (rig: Rig, amps: number): Rig =>
-  plus(rig, { kind: 'current', name: 'noise', from: '0 V', to: 'cable signal', amps });
+/** A burst's envelope on the cable while something runs: so many volts behind the coupling, either way, and gone. */
+export const picksUp =
+  (volts: number, ...running: readonly State['running'][]): Effect =>
+  (rig, { state }) =>
+    running.includes(state.running) ? [rig, noisy(rig, volts), noisy(rig, -volts)] : rig;
+
+const noisy = (rig: Rig, volts: number): Rig =>
+  plus(
+    rig,
+    { kind: 'voltage', name: 'disturbance', from: 'disturbance', to: '0 V', volts },
+    resistor('coupling', 'disturbance', 'cable signal', couplingOhms),
+  );
 
 export const contactOhms = (...ohms: readonly number[]): Effect => wanders(pressed, ...ohms);
 

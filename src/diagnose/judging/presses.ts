@@ -131,8 +131,8 @@ function findingsOf(
   findings.push(...polarityOf(moves, by));
   const along = movedAlong(item, by);
   if (along.length > 0) findings.push({ kind: 'moves-together', input: by, with: along });
-  const bounces = bouncesOf(item, moves);
-  if (bounces > 0) findings.push({ kind: 'chatters', input: by, edges: bounces });
+  if (bounces(item, moves) || moves.every((each) => each.edges > cleanEdges))
+    findings.push({ kind: 'chatters', input: by, edges: Math.max(...moves.map((each) => each.edges)) });
   if (item.presses.some((each) => each.stuck.includes(by)) && !pressed.duty.includes('stop'))
     findings.push({ kind: 'sticks', input: by });
   return findings;
@@ -168,8 +168,11 @@ function movedAlong({ presses }: PressEvidence, by: InputName): readonly InputNa
   );
 }
 
+/** A clean press is one change and one back. More of them once may be a finger; at every press they are the contact or its wire. */
+const cleanEdges = 2;
+
 /** Bounce is claimed only where the stream is fast enough to have shown it. */
-function bouncesOf(item: PressEvidence, moves: readonly Excursion[]): number {
+function bounces(item: PressEvidence, moves: readonly Excursion[]): boolean {
   const fast = item.presses.every((each) => each.resolution && each.resolution.median <= slowestForBounce);
-  return fast ? moves.reduce((total, each) => total + each.bounces, 0) : 0;
+  return fast && moves.some((each) => each.bounces > 0);
 }

@@ -2,14 +2,20 @@ import type { Answer } from '../../model/ask.ts';
 import type { Finding } from '../../model/finding.ts';
 import type { InputName, Subject } from '../../model/machine.ts';
 import type { Missing, Trace, Verdict } from '../../model/verdict.ts';
+import type { Excursion } from '../signal/excursion.ts';
+import { polarityOf } from './presses.ts';
 import { statusOf, withoutEvidence } from './status.ts';
 
 export interface StopEvidence {
   readonly subject: Subject;
+  /** The input declared for it, and the one that answers its presses. */
+  readonly input: InputName;
   readonly target: InputName;
   readonly missing: Missing | undefined;
-  /** The reported input moved with the button. */
-  readonly followed: boolean | undefined;
+  /** The target changes by itself: no change of it is an answer. */
+  readonly flickers: boolean;
+  /** How the target moved with the button. */
+  readonly move: Excursion | undefined;
   /** What showed the person that the drives lost power. */
   readonly power: Answer | undefined;
   readonly restarted: boolean | undefined;
@@ -19,19 +25,11 @@ export interface StopEvidence {
 const shown = ['knob-free', 'lamp', 'meter'] as const;
 
 /** Status and function are two questions; the verdict is no stronger than what the person saw of the power, so its evidence is told. */
-export function judgeStop({
-  subject,
-  target,
-  missing,
-  followed,
-  power,
-  restarted,
-  traces,
-}: StopEvidence): Verdict {
+export function judgeStop(evidence: StopEvidence): Verdict {
+  const { subject, missing, power, restarted, traces } = evidence;
   const of = { check: 'stop', subject } as const;
   if (missing) return withoutEvidence(of, missing, { traces });
-  const findings: Finding[] = [];
-  if (!followed) findings.push({ kind: 'status-not-following', input: target });
+  const findings: Finding[] = [...statusFindings(evidence)];
   if (power === 'did-not') findings.push({ kind: 'power-stays-on' });
   if (restarted) findings.push({ kind: 'restarts' });
   const powerShownBy = shown.find((each) => each === power);
@@ -49,4 +47,13 @@ export function judgeStop({
   if (!powerShownBy) return { ...verdict, status: 'inconclusive', missing: ['power-not-looked-at'] };
   if (restarted === undefined) return { ...verdict, status: 'inconclusive', missing: ['not-confirmed'] };
   return verdict;
+}
+
+/** A status follows where its own input goes active with the button; another input, or the other way round, tells the controller something else. */
+function statusFindings({ input, target, flickers, move }: StopEvidence): readonly Finding[] {
+  if (flickers) return [{ kind: 'flickers', input: target, edges: 0 }];
+  if (!move) return [{ kind: 'status-not-following', input: target }];
+  const elsewhere: readonly Finding[] =
+    target === input ? [] : [{ kind: 'answers-elsewhere', input, answeredBy: target }];
+  return [...elsewhere, ...polarityOf([move], target)];
 }

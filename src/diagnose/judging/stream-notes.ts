@@ -10,16 +10,24 @@ export class StreamNotes {
   private unreadable = 0;
   private restarts = 0;
   private afterOpening = true;
+  private inDoubt = 0;
 
   take(reading: Reading): void {
     if (reading.kind === 'gap') {
       if (reading.why === 'lost-port' || reading.why === 'declaration-changed') this.gaps++;
-      if (reading.why === 'controller-restarted') this.restarts++;
+      if (reading.why === 'controller-restarted') {
+        this.restarts++;
+        // Its first report was not believed until a second agreed: that is the restart itself, not a damaged line.
+        this.unreadable = Math.max(0, this.unreadable - this.inDoubt);
+      }
+      this.inDoubt = 0;
       this.afterOpening = reading.why === 'opened';
       return;
     }
     /** A port is opened in the middle of a line: its first fragment is nobody's fault. */
     if (reading.kind === 'unreadable' && !this.afterOpening) this.unreadable++;
+    if (reading.kind === 'unreadable' && reading.why === 'out-of-step') this.inDoubt = 1;
+    else if (reading.kind !== 'declared') this.inDoubt = 0;
     if ('lost' in reading) this.lost += reading.lost;
     this.afterOpening = false;
   }

@@ -40,7 +40,7 @@ export class SeekWatch {
   private trip: Trip | undefined;
   /** Farthest place so far, counted the way it went. */
   private farthest: number | undefined;
-  private past: { readonly what: string; readonly way: number } | undefined;
+  private readonly past = new Map<'on' | 'back' | 'away', number>();
   private reportsUnderWay = 0;
 
   constructor(expected: SeekExpectation) {
@@ -90,6 +90,7 @@ export class SeekWatch {
   private forgetPlaces(): void {
     this.band = undefined;
     this.trip = undefined;
+    this.past.clear();
     this.farthest = undefined;
     this.phaseNow = 'rest';
   }
@@ -111,7 +112,7 @@ export class SeekWatch {
   private motionDangers(sample: AxisSample): readonly SeekDanger[] {
     this.band ??= new RestBand(sample.position, this.expected.step, this.expected.gridKnown);
     if (this.way !== undefined) return this.underWay(sample);
-    const way = this.band.take(sample.position);
+    const way = this.band.take(sample.position, sample.activity === 'still');
     return way === undefined ? [] : this.setsOff(way, sample, mm(this.band.past(sample.position)));
   }
 
@@ -159,10 +160,11 @@ export class SeekWatch {
   }
 
   /** Past a bound in two reports in a row and still going: a number that was set once does not go on. */
-  private goesPast(what: string, way: number, bound: number): boolean {
-    const before = this.past?.what === what ? this.past.way : undefined;
-    this.past = way > bound ? { what, way } : undefined;
-    return before !== undefined && way >= before + this.expected.step * 0.9;
+  private goesPast(what: 'on' | 'back' | 'away', way: number, bound: number): boolean {
+    const before = this.past.get(what);
+    if (way > bound) this.past.set(what, way);
+    else this.past.delete(what);
+    return way > bound && before !== undefined && way >= before + this.expected.step * 0.9;
   }
 
   private farther(position: Mm, way: Direction): number {

@@ -24,6 +24,9 @@ const light = (from: Node, to: Node, volts: number): Diode => ({
   ideality: idealityFor(volts, ratedAmps, saturation),
 });
 
+/** A clean board between two terminals, ohm: an input with nothing on it is not quite alone (common practice, no source). */
+const boardLeak = resistor('board leakage', 'terminal', ground, 1e9);
+
 /** Where the series resistor hangs between terminal and light, the input's own voltage is measured at the terminal. */
 const output = (v: Numbers, family: InputFamily, plus: Node, minus: Node): Network => {
   const { amps, volts } = loopLimits(family);
@@ -51,6 +54,7 @@ export const fedCoupler = (v: Numbers, family: InputFamily): Network => [
   light('light +', 'coupler common', v('led drop')),
   resistor('bleed', 'light +', 'coupler common', v('bleed')),
   resistor('common strap', 'coupler common', 'field 0 V', 0.01),
+  boardLeak,
   ...output(v, family, 'terminal', 'field 0 V'),
 ];
 
@@ -60,5 +64,6 @@ export const drawnCoupler = (v: Numbers, family: InputFamily): Network => [
   light('coupler common', 'light −', v('led drop')),
   resistor('bleed', 'coupler common', 'light −', v('bleed')),
   resistor('series', 'light −', 'terminal', v('series')),
+  boardLeak,
   ...output(v, family, 'field +', 'terminal'),
 ];

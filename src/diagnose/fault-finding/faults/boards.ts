@@ -7,7 +7,6 @@ import {
   looking,
   loopCurrent,
   onBoard,
-  pressing,
   unplugged,
   volts,
   whenClosed,
@@ -17,8 +16,8 @@ import { both, coupler, everywhere, logicStage, not, parallel, pulled } from '..
 
 /** Inside chips a pull-up can be as weak as this, ohm (common practice, no source). */
 const weakOhms = 47e3;
-/** What a long cable beside a motor cable brings in all the time, A (common practice, no source). */
-const hum = 0.1e-3;
+/** What a long cable brings in whenever something runs, V behind the coupling (common practice, no source). */
+const hum = 10;
 /** A filter a hundred times too large, F. */
 const hugeFilter = 10e-6;
 

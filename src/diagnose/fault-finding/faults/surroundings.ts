@@ -4,8 +4,8 @@ import type { Entry } from '../fault.ts';
 import { atTerminal, running, volts } from '../proofs.ts';
 import { everywhere, logicStage } from '../traits.ts';
 
-/** Current a drive's edges or an arc push into a cable beside it, A: the envelope of a burst (common practice, no source). */
-const burst = 0.6e-3;
+/** What a drive's edges or an arc amount to beside a cable, V behind the coupling: the envelope of a burst (common practice, no source). */
+const burst = 60;
 /** How far motor current lifts a return it shares, V (common practice, no source). */
 const lift = 2;
 
