@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  after,
   type Belief,
   chanceOf,
   entropy,
   normalised,
+  posterior,
 } from '../../../src/diagnose/troubleshooting/belief.ts';
 import { nextTest, type Test, weightsOf } from '../../../src/diagnose/troubleshooting/chooser.ts';
 import { huffmanLength } from '../../../src/diagnose/troubleshooting/cost-to-go.ts';
