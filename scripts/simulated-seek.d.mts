@@ -48,6 +48,7 @@ export interface Setup {
 export interface Simulated {
   readonly readings: readonly StatusReading[];
   readonly truth: readonly { readonly at: number; readonly position: number }[];
+  readonly taken: readonly number[];
   readonly stands: number;
   readonly commanded: number;
 }

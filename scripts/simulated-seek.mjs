@@ -18,7 +18,8 @@ export function seeded(seed) {
 const tick = 0.5;
 
 /**
- * Carries out `plan` and returns { readings, truth }: the reports heard, and the true commanded position every half millisecond.
+ * Carries out `plan` and returns { readings, truth, taken }: the reports heard, the true commanded position every half millisecond, and
+ * when each report was taken.
  * Plan parts: { wait: ms }, { by: mm, speed }, { way: 1 | -1, speed, until: input, most: mm }, { set: mm }, { activity }.
  */
 export function simulate(setup) {
@@ -46,6 +47,7 @@ export function simulate(setup) {
   const world = { time: 0, commanded: start, physical: stands, speed: 0, activity: 'still' };
   const readings = [];
   const truth = [];
+  const taken = [];
   let due = random() * period;
   let lost = 0;
   work();
@@ -69,7 +71,10 @@ export function simulate(setup) {
     due += period;
     const stamped = world.time + (random() - 0.5) * 2 * jitter * period;
     if (random() < loss) lost++;
-    else report(stamped);
+    else {
+      taken.push(world.time);
+      report(stamped);
+    }
   }
 
   function report(stamped) {
@@ -131,7 +136,7 @@ export function simulate(setup) {
       brake();
     }
   }
-  return { readings, truth, stands: world.physical, commanded: world.commanded };
+  return { readings, truth, taken, stands: world.physical, commanded: world.commanded };
 }
 
 /** The plan of a homing: rest, approach, back off, slow approach, release, zero, rest. */
