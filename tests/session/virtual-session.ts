@@ -7,10 +7,10 @@ import { scenarioFile } from '../../src/bench/scenario.ts';
 import { type HandsOptions, simulatedHands } from '../../src/bench/simulated-hands.ts';
 import { virtualTime } from '../../src/bench/virtual-time.ts';
 import { registered } from '../../src/diagnose/checks/registry.ts';
-import { commission, type CommissionOptions, type CommissionOutcome } from '../../src/session/commission.ts';
+import { type CommissionOptions, type CommissionOutcome, commission } from '../../src/session/commission.ts';
 import type { Face, FaceEvent, Reply } from '../../src/session/operator.ts';
 
-export const temporaryFolder = (): string => mkdtempSync(join(tmpdir(), 'tellwire-'));
+export const temporaryFolder = (): string => mkdtempSync(join(tmpdir(), 'commissioned-'));
 export const remove = (folder: string): void => rmSync(folder, { recursive: true, force: true });
 
 export interface VirtualOptions {
@@ -27,7 +27,13 @@ export interface VirtualOutcome extends CommissionOutcome {
 }
 
 /** A whole session on the bench with simulated hands, in virtual time: a minute costs a few milliseconds. */
-export async function virtualSession({ bench, hands, folder, session, stopAt }: VirtualOptions): Promise<VirtualOutcome> {
+export async function virtualSession({
+  bench,
+  hands,
+  folder,
+  session,
+  stopAt,
+}: VirtualOptions): Promise<VirtualOutcome> {
   const time = virtualTime();
   const machine = new Bench(time, bench ?? {});
   const events: FaceEvent[] = [];
@@ -79,5 +85,8 @@ export async function virtualSession({ bench, hands, folder, session, stopAt }: 
 /** `check subject: status kind kind`, sorted. */
 export const found = ({ facts }: CommissionOutcome): readonly string[] =>
   facts.verdicts
-    .map(({ check, subject, status, findings }) => `${check} ${subject}: ${[status, ...findings.map(({ kind }) => kind).sort()].join(' ')}`)
+    .map(
+      ({ check, subject, status, findings }) =>
+        `${check} ${subject}: ${[status, ...findings.map(({ kind }) => kind).sort()].join(' ')}`,
+    )
     .sort();

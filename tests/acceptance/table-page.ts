@@ -1,0 +1,34 @@
+import { faultList } from '../../src/bench/faults.ts';
+import { checksOfTable, mustSay, plantedFaults, rows } from './fault-table.ts';
+
+const opening = `# What is told apart
+
+Each line is one fault planted in the simulated machine, and what each check must then tell of it: by subject, the status and the
+kinds of finding. A dash means that the check says the same as of a sound machine: everything proved, nothing found. So a dash
+under *rest* beside a cut wire is no mistake: a cut wire is as quiet as a sound one, which is why nothing is proved by rest alone.
+Three digits are what an input reports at rest, pressed and unplugged, 1 for active.
+
+The lines are written by hand from what wire, contact and controller do; the tests hold the tool to them, with nothing missing and
+nothing more, on a machine that is otherwise sound: every contact normally closed to ground, every setting active when open. Real
+machines have faults that are not in this list, and two at a time. What a kind means: \`tellwire explain <finding>\`, or
+[findings.md](findings.md).
+`;
+
+/** The page of the table, made from the very data the tests compare with. */
+export function tablePage(): string {
+  const head = ['planted', ...checksOfTable.map((check) => check)];
+  const lines = plantedFaults.map(({ plant, because }) => {
+    const cells = rows
+      .filter((row) => row.plant === plant)
+      .map((row) => mustSay(row).map(shown).join('<br>'));
+    return `| **${plant}**<br>${described(plant)}<br>*${because}* | ${cells.map((cell) => cell || '–').join(' | ')} |`;
+  });
+  return `${opening}\n| ${head.join(' | ')} |\n|${' --- |'.repeat(head.length)}\n${lines.join('\n')}\n`;
+}
+
+const shown = (told: string): string => told.replace(/^(\S+): (\S+)( ?)(.*)$/, '`$1`: $2$3$4');
+
+const described = (plant: string): string => {
+  const text = faultList.find(({ name }) => name === plant.split(':')[0])?.description ?? '';
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+};
