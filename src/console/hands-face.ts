@@ -7,6 +7,9 @@ export interface HelpingHands {
   leave(): void;
 }
 
+const handsAreThere =
+  'This is the simulated machine. Simulated hands do what is asked and say when it is done; you may answer too.';
+
 /**
  * A face in front of which simulated hands stand: they do and answer every ask. Whoever sits at the face may answer too, only
  * "done" is left to the hands: they alone know when it is.
@@ -27,6 +30,7 @@ export class HandsFace implements Face {
 
   start(take: (reply: Reply) => void): void {
     this.take = take;
+    this.face?.show({ kind: 'notice', topic: 'awaiting-stream', text: handsAreThere });
     this.face?.start((reply) => {
       if (reply.kind === 'answer' && reply.answer === 'done' && reply.id === this.byHands) return;
       take(reply);

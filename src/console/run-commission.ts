@@ -1,17 +1,19 @@
-import { registered } from '../diagnose/checks/registry.ts';
 import type { Machine } from '../model/machine.ts';
 import type { Source, Timekeeper } from '../model/source.ts';
 import { ToolError } from '../model/tool-error.ts';
+import { buildRecord } from '../report/build-record.ts';
+import { summaryText } from '../report/summary-text.ts';
 import { commission } from '../session/commission.ts';
 import { SessionFolder } from '../session/folder.ts';
 import type { Face } from '../session/operator.ts';
 import { realTime } from '../transport/real-time.ts';
 import { isTerminal, makeFace, wantsColor } from './choose-face.ts';
 import type { CommissionFlags } from './commands/flags.ts';
-import { exitWords, verdictLines } from './faces/lines-text.ts';
+import { finishedLines } from './faces/lines-text.ts';
 import { freshFolder } from './fresh-folder.ts';
-import { checksOption, countOption, type FaceName, faceOption, onlyOption, timeOption } from './options.ts';
+import { countOption, type FaceName, faceOption } from './options.ts';
 import { machineIn, textOfFile } from './read-machine.ts';
+import { scopeOf } from './scope.ts';
 import { showLines } from './show.ts';
 import { endedBySignals } from './stop-signals.ts';
 import { toolVersion } from './version.ts';
@@ -19,63 +21,61 @@ import { toolVersion } from './version.ts';
 /** Everything is looked at before a port is opened or a folder made. Gives the exit code; throws ToolErrors. */
 export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> {
   const faceName = faceOption(flags.operator, isTerminal());
-  if (flags.stream !== undefined) {
+  const resumed = resumedSession(flags);
+  const port = portNamed(flags, resumed);
+  const bench = port === 'bench' ? await import('./bench-wiring.ts') : undefined;
+  const named = flags.machine === undefined ? undefined : textOfFile(flags.machine);
+  const machineText = named ?? (resumed ? undefined : bench?.benchMachineText);
+  const machine = machineOf(machineText, flags.machine, resumed);
+  const scope = scopeOf(flags, machine, resumed?.header());
+  const baud = countOption('baud', flags.baud, 50, 20_000_000);
+  const startedUtc = new Date().toISOString();
+  const wishes = { machine, color: wantsColor(flags.color) };
+  const { source, time, face } = bench
+    ? await bench.benchForPerson(flags.fault, faceName, wishes)
+    : await portForPerson(port, baud, faceName, wishes);
+  const shown = endedBySignals(face);
+  try {
+    const { exit, facts, folder, report } = await commission({
+      source,
+      time,
+      face: shown,
+      folder: flags.out ?? freshFolder(startedUtc, machine),
+      resume: flags.resume === true,
+      machineText,
+      ...scope,
+      toolVersion: toolVersion(),
+      startedUtc,
+    });
+    if (faceName === 'screen') {
+      process.stdout.write(summaryText(buildRecord(facts)));
+      showLines(finishedLines({ session: folder, report, exit }));
+    }
+    return exit;
+  } finally {
+    await shown.close();
+    await source.close();
+  }
+}
+
+/** As named, or where the session that is gone on with had it. */
+function portNamed({ stream, port, fault }: CommissionFlags, resumed: SessionFolder | undefined): string {
+  const found = port ?? resumed?.header().port;
+  if (stream !== undefined)
     throw new ToolError(
       'wrong-usage',
       'Stream descriptions are not in this version; it reads the native status sentences.',
       'Leave out --stream and let the controller send the sentences of firmware-notes.',
     );
-  }
-  const resumed = resumedSession(flags);
-  const port = flags.port ?? resumed?.header().port;
-  if (port === undefined)
+  if (found === undefined)
     throw new ToolError('wrong-usage', 'No port was named.', 'Add --port; tellwire ports lists them.');
-  if (flags.fault.length > 0 && port !== 'bench')
+  if (fault.length > 0 && found !== 'bench')
     throw new ToolError(
       'wrong-usage',
       'Faults are planted on the bench only.',
       'Use --port bench, or leave out --fault.',
     );
-  const bench = port === 'bench' ? await import('./bench-wiring.ts') : undefined;
-  const named = flags.machine === undefined ? undefined : textOfFile(flags.machine);
-  const machineText = named ?? (resumed ? undefined : bench?.benchMachineText);
-  const machine = machineOf(machineText, flags.machine, resumed);
-  const checks = checksOption(flags.checks, registered);
-  const presses = countOption('presses', flags.presses, 1, 30);
-  const restSeconds = timeOption('rest', flags.rest, 1, 600);
-  const only = onlyOption(flags.only, machine);
-  const startedUtc = new Date().toISOString();
-  const folder = flags.out ?? freshFolder(startedUtc, machine);
-  const baud = countOption('baud', flags.baud, 50, 20_000_000);
-  const wired = bench
-    ? await bench.benchForPerson(flags.fault, faceName, { machine, color: wantsColor(flags.color) })
-    : await portForPerson(port, baud, faceName, { machine, color: wantsColor(flags.color) });
-  const face = endedBySignals(wired.face);
-  try {
-    const outcome = await commission({
-      source: wired.source,
-      time: wired.time,
-      face,
-      folder,
-      resume: flags.resume === true,
-      machineText,
-      checks,
-      presses,
-      restSeconds,
-      only,
-      toolVersion: toolVersion(),
-      startedUtc,
-    });
-    if (faceName === 'screen') {
-      const { facts } = outcome;
-      showLines(facts.verdicts.flatMap((each) => verdictLines(each, facts.machine)));
-      showLines(['', `Report: ${outcome.report}`, `Exit ${outcome.exit}: ${exitWords[outcome.exit]}`]);
-    }
-    return outcome.exit;
-  } finally {
-    await face.close();
-    await wired.source.close();
-  }
+  return found;
 }
 
 /** The session that is gone on with, where there is one in the folder. */

@@ -1,5 +1,4 @@
 import { resolve } from 'node:path';
-import { registered } from '../diagnose/checks/registry.ts';
 import { buildRecord } from '../report/build-record.ts';
 import { summaryText } from '../report/summary-text.ts';
 import { type CommissionOutcome, commission } from '../session/commission.ts';
@@ -16,6 +15,7 @@ import { compared } from './compare-planted.ts';
 import { freshFolder } from './fresh-folder.ts';
 import { faceOption } from './options.ts';
 import { machineIn } from './read-machine.ts';
+import { usualScope } from './scope.ts';
 import { showLines } from './show.ts';
 import { endedBySignals } from './stop-signals.ts';
 import { toolVersion } from './version.ts';
@@ -37,10 +37,7 @@ export async function runDemo(wishes: DemoWishes): Promise<0 | 1 | 2> {
     folder: wishes.out ?? freshFolder(startedUtc, machine),
     resume: false,
     machineText: benchMachineText,
-    checks: registered,
-    presses: 3,
-    restSeconds: 10,
-    only: undefined,
+    ...usualScope,
     toolVersion: toolVersion(),
     startedUtc,
   };

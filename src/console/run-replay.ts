@@ -1,12 +1,22 @@
 import { buildRecord } from '../report/build-record.ts';
-import { formats } from '../report/formats.ts';
+import { formats, signalFormats } from '../report/formats.ts';
 import { summaryText } from '../report/summary-text.ts';
 import { replay } from '../session/replay.ts';
+import { writeInPieces } from '../session/session-writer.ts';
+
+export interface ReplayWishes {
+  readonly json: boolean;
+  /** Where to write what the inputs did: a value change dump, and the edges as CSV. */
+  readonly vcd?: string;
+  readonly csv?: string;
+}
 
 /** Judges a session again and prints what comes out; the exit code is the record's own, never 0 where the files contradict each other. */
-export function replayed(folder: string, json: boolean): 0 | 1 | 2 {
-  const { facts, rulesChanged, parted } = replay(folder);
+export function replayed(folder: string, { json, vcd, csv }: ReplayWishes): 0 | 1 | 2 {
+  const { facts, rulesChanged, parted, signals } = replay(folder);
   const record = buildRecord(facts);
+  if (vcd !== undefined) writeInPieces(vcd, signalFormats.vcd(record, signals).pieces);
+  if (csv !== undefined) writeInPieces(csv, signalFormats.edges(record, signals).pieces);
   process.stdout.write(json ? formats.json(record).text : summaryText(record));
   if (rulesChanged) process.stderr.write('tellwire: judged by other rules than when it was recorded.\n');
   if (parted) process.stderr.write(`tellwire: ${partedWords}\n`);

@@ -2,7 +2,6 @@ import blessed from 'blessed';
 import type { Machine } from '../model/machine.ts';
 import type { Face, FaceEvent, Reply } from '../session/operator.ts';
 import { answerOfKey } from './faces/answer-keys.ts';
-import { forgetTerminal } from './lost-terminal.ts';
 import type { Glyphs } from './painting/glyphs.ts';
 import type { Canvas, Row, Tone } from './painting/row.ts';
 import { screenRows } from './painting/screen-model.ts';
@@ -27,46 +26,52 @@ const paintEvery = 100;
 /** In a lower window the instruction has the room to itself. */
 const leastForPanel = 16;
 
+interface Terminal {
+  readonly screen: blessed.Widgets.Screen;
+  readonly page: blessed.Widgets.BoxElement;
+  readonly timer: NodeJS.Timeout;
+}
+
 /** The full-screen view: shows the rows of the model and turns keys into answers. The only file that knows the terminal library. */
 export class ScreenFace implements Face {
   private readonly parts: ScreenParts;
   private readonly state: ScreenState;
-  private readonly screen: blessed.Widgets.Screen;
-  private readonly page: blessed.Widgets.BoxElement;
-  private readonly timer: NodeJS.Timeout;
+  private terminal: Terminal | undefined;
   private take: (reply: Reply) => void = () => {};
   private isGone = false;
 
   constructor(parts: ScreenParts) {
-    // Without this the library draws lines with an alternate character set that UTF-8 terminals show as letters.
-    process.env['NCURSES_NO_UTF8_ACS'] = '1';
     this.parts = parts;
     this.state = new ScreenState(parts.machine);
-    this.screen = blessed.screen({ smartCSR: true, fullUnicode: true, title: 'tellwire', warnings: false });
-    this.page = blessed.box({ parent: this.screen, width: '100%', height: '100%', tags: true, wrap: false });
-    this.screen.on('keypress', (typed: string | undefined, key) => this.key(typed, key));
-    this.screen.on('resize', () => this.paint());
-    for (const stream of [process.stdin, process.stdout]) stream.on('error', () => this.gone());
-    for (const end of ['end', 'close']) process.stdin.on(end, () => this.gone());
-    this.timer = setInterval(() => this.paint(), paintEvery);
   }
 
   start(take: (reply: Reply) => void): void {
     this.take = take;
+    // Without this the library draws lines with an alternate character set that UTF-8 terminals show as letters.
+    process.env['NCURSES_NO_UTF8_ACS'] = '1';
+    const screen = blessed.screen({ smartCSR: true, fullUnicode: true, title: 'tellwire', warnings: false });
+    const page = blessed.box({ parent: screen, width: '100%', height: '100%', tags: true, wrap: false });
+    screen.on('keypress', (typed: string | undefined, key) => this.key(typed, key));
+    screen.on('resize', () => this.paint());
+    for (const stream of [process.stdin, process.stdout]) stream.on('error', () => this.gone());
+    for (const end of ['end', 'close']) process.stdin.on(end, () => this.gone());
+    this.terminal = { screen, page, timer: setInterval(() => this.paint(), paintEvery) };
     this.paint();
-    if (this.isGone) take({ kind: 'gone' });
   }
 
   show(event: FaceEvent): void {
     const rings = this.state.take(event, performance.now());
-    if (rings && !this.isGone) this.screen.program.bel();
+    if (rings && !this.isGone) this.terminal?.screen.program.bel();
   }
 
   close(): void {
-    clearInterval(this.timer);
+    if (!this.terminal) return;
+    const { screen, timer } = this.terminal;
+    this.terminal = undefined;
     this.take = () => {};
+    clearInterval(timer);
     try {
-      this.screen.destroy();
+      screen.destroy();
     } catch {
       // A terminal that has gone cannot be put back in order.
     }
@@ -77,8 +82,6 @@ export class ScreenFace implements Face {
   private gone(): void {
     if (this.isGone) return;
     this.isGone = true;
-    forgetTerminal();
-    clearInterval(this.timer);
     this.take({ kind: 'gone' });
   }
 
@@ -96,14 +99,19 @@ export class ScreenFace implements Face {
   }
 
   private paint(): void {
-    if (this.isGone) return;
+    if (this.isGone || !this.terminal) return;
+    const { screen, page } = this.terminal;
     const { glyphs, panel } = this.parts;
-    const width = Number(this.screen.width);
-    const whole = { width, height: Number(this.screen.height), glyphs, now: performance.now() };
+    const whole = {
+      width: Number(screen.width),
+      height: Number(screen.height),
+      glyphs,
+      now: performance.now(),
+    };
     const below = whole.height < leastForPanel ? [] : (panel?.rows(whole) ?? []);
     const rows = screenRows(this.state, { ...whole, height: whole.height - below.length });
-    this.page.setContent([...rows, ...below].map((row) => this.tagged(row)).join('\n'));
-    this.screen.render();
+    page.setContent([...rows, ...below].map((row) => this.tagged(row)).join('\n'));
+    screen.render();
   }
 
   private tagged(row: Row): string {

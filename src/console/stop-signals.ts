@@ -1,5 +1,4 @@
 import type { Face } from '../session/operator.ts';
-import { forgetTerminal } from './lost-terminal.ts';
 
 const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 
@@ -8,10 +7,7 @@ export function endedBySignals(face: Face): Face {
   let off = () => {};
   return {
     start(take) {
-      const gone = (signal: NodeJS.Signals) => {
-        if (signal === 'SIGHUP') forgetTerminal();
-        take({ kind: 'gone' });
-      };
+      const gone = () => take({ kind: 'gone' });
       for (const signal of signals) process.on(signal, gone);
       off = () => {
         for (const signal of signals) process.removeListener(signal, gone);

@@ -7,11 +7,11 @@ import { titleOf, whenOf } from './title.ts';
 
 /** The record as Markdown (CommonMark with GFM tables). Drawings are told in words. */
 export function markdown(record: ReportRecord): string {
-  const body = sectionsOf(record).flatMap(section);
+  const body = sectionsOf(record).flatMap(sectionLines);
   return [`# ${plain(titleOf(record))}`, '', `${plain(whenOf(record))}.`, '', ...body].join('\n');
 }
 
-const section = ({ heading, stress, blocks }: Section): readonly string[] => [
+export const sectionLines = ({ heading, stress, blocks }: Section): readonly string[] => [
   `## ${stress === 'own-page' ? `**${plain(heading)}**` : plain(heading)}`,
   '',
   ...blocks.flatMap((block) => blockLines(block, stress !== undefined)),

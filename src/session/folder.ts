@@ -1,21 +1,11 @@
 import { createHash } from 'node:crypto';
-import {
-  closeSync,
-  existsSync,
-  fsyncSync,
-  ftruncateSync,
-  mkdirSync,
-  openSync,
-  readdirSync,
-  readFileSync,
-  renameSync,
-  writeFileSync,
-  writeSync,
-} from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
 import { ToolError } from '../model/tool-error.ts';
 import { checkNames } from '../model/verdict.ts';
+import { CaptureFile } from './capture-file.ts';
+import { SessionWriter, writeInPieces } from './session-writer.ts';
 
 /** What stays the same through every resume of a session; session.json. */
 export const headerSchema = z.object({
@@ -40,6 +30,9 @@ const names = {
   capture: 'capture.log',
   journal: 'journal.ndjson',
 } as const;
+
+/** The files a session consists of; reports are made from them. */
+export const sessionFiles: readonly string[] = Object.values(names);
 
 /** The files of one session. Writing goes through `SessionWriter`; everything here reads or creates. */
 export class SessionFolder {
@@ -94,8 +87,18 @@ export class SessionFolder {
     return this.read(names.journal);
   }
 
-  captureBytes(): Buffer {
-    return this.bytes(names.capture);
+  /** The capture, to be read once from its beginning. Throws ToolError `file-missing`. */
+  capture(): CaptureFile {
+    const path = this.file(names.capture);
+    if (!existsSync(path)) throw this.missing(names.capture);
+    return new CaptureFile(path);
+  }
+
+  /** Piece by piece, beside and renamed as with `write`. */
+  writePieces(name: string, pieces: Iterable<string>): void {
+    const part = this.file(`${name}.part`);
+    writeInPieces(part, pieces);
+    renameSync(part, this.file(name));
   }
 
   /** Written beside and renamed, so that no crash leaves half a file. */
@@ -127,68 +130,12 @@ export class SessionFolder {
     try {
       return readFileSync(this.file(name));
     } catch (cause) {
-      throw new ToolError(
-        'file-missing',
-        `There is no ${name} in ${this.path}.`,
-        'Name the folder of a session.',
-        cause,
-      );
+      throw this.missing(name, cause);
     }
   }
-}
 
-/** How many capture lines may wait in memory; a journal line never overtakes them. */
-const captureBatch = 64;
-
-/** Appends to capture and journal in the one order that loses nothing: capture first, then the journal line that speaks of it. */
-export class SessionWriter {
-  private readonly capture: number;
-  private readonly journal: number;
-  private waiting: string[] = [];
-
-  constructor(capture: string, captureLength: number, journal: string, journalLength: number) {
-    this.capture = openSync(capture, 'r+');
-    this.journal = openSync(journal, 'r+');
-    ftruncateSync(this.capture, captureLength);
-    ftruncateSync(this.journal, journalLength);
-    this.captureAt = captureLength;
-    this.journalAt = journalLength;
+  private missing(name: string, cause?: unknown): ToolError {
+    const found = `There is no ${name} in ${this.path}.`;
+    return new ToolError('file-missing', found, 'Name the folder of a session.', cause);
   }
-
-  private captureAt: number;
-  private journalAt: number;
-
-  captureLine(line: string): void {
-    this.waiting.push(line);
-    if (this.waiting.length >= captureBatch) this.flushCapture();
-  }
-
-  /** `lasting`: on the disk itself before the call returns, not only handed to the system. */
-  journalLine(line: string, lasting: boolean): void {
-    this.flushCapture();
-    this.journalAt += append(this.journal, line, this.journalAt);
-    if (!lasting) return;
-    fsyncSync(this.capture);
-    fsyncSync(this.journal);
-  }
-
-  close(): void {
-    this.flushCapture();
-    closeSync(this.capture);
-    closeSync(this.journal);
-  }
-
-  private flushCapture(): void {
-    if (this.waiting.length === 0) return;
-    this.captureAt += append(this.capture, this.waiting.join(''), this.captureAt);
-    this.waiting = [];
-  }
-}
-
-function append(file: number, text: string, at: number): number {
-  const bytes = Buffer.from(text, 'utf8');
-  let written = 0;
-  while (written < bytes.length)
-    written += writeSync(file, bytes, written, bytes.length - written, at + written);
-  return bytes.length;
 }

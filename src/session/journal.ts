@@ -85,23 +85,25 @@ export function verdictRecord({ traces, ...verdict }: Verdict, stampOf: Stamp): 
   };
 }
 
-/**
- * The sound records of a journal: reading ends at a torn or damaged line, and at a record that speaks of more capture entries
- * than there are. `bytes` is the length of the sound part.
- */
-export function readJournal(
-  text: string,
-  captureLines: number,
-): { records: readonly JournalRecord[]; bytes: number } {
+export interface ReadJournal {
+  readonly records: readonly JournalRecord[];
+  /** Length in bytes up to and with each record. */
+  readonly ends: readonly number[];
+}
+
+/** The sound records of a journal: reading ends at a torn or damaged line. */
+export function readJournal(text: string): ReadJournal {
   const records: JournalRecord[] = [];
-  let sound = 0;
+  const ends: number[] = [];
+  let bytes = 0;
   for (let start = 0, end = text.indexOf('\n'); end >= 0; start = end + 1, end = text.indexOf('\n', start)) {
     const record = parseRecord(text.slice(start, end));
-    if (!record || record.lines > captureLines) break;
+    if (!record) break;
+    bytes += Buffer.byteLength(text.slice(start, end + 1));
     records.push(record);
-    sound = end + 1;
+    ends.push(bytes);
   }
-  return { records, bytes: new TextEncoder().encode(text.slice(0, sound)).length };
+  return { records, ends };
 }
 
 function parseRecord(line: string): JournalRecord | undefined {

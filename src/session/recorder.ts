@@ -2,8 +2,8 @@ import type { Reading } from '../model/reading.ts';
 import type { Millis } from '../model/units.ts';
 import type { Verdict } from '../model/verdict.ts';
 import { type CaptureEntry, encodeEntry } from '../transport/capture.ts';
-import type { SessionWriter } from './folder.ts';
 import { encodeRecord, type JournalRecord, verdictRecord } from './journal.ts';
+import type { SessionWriter } from './session-writer.ts';
 import type { StreamReader } from './stream-reader.ts';
 
 /** A journal record before it is stamped with the moment and the capture's length. */

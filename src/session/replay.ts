@@ -1,7 +1,9 @@
 import { rulesVersion } from '../diagnose/checks/registry.ts';
 import type { SessionFacts } from '../model/session-facts.ts';
+import type { SignalEvent } from '../model/signal-event.ts';
 import { SessionFolder } from './folder.ts';
 import { judgeSaved, readSession } from './saved-session.ts';
+import { signalsIn } from './signals.ts';
 
 export interface Replayed {
   readonly facts: SessionFacts;
@@ -9,15 +11,26 @@ export interface Replayed {
   readonly rulesChanged: boolean;
   /** The journal asks something else than the capture leads to: one of the two was changed. */
   readonly parted: boolean;
+  readonly signals: {
+    /** Every input the stream ever declared. */
+    readonly inputs: readonly string[];
+    /** What the inputs did, read anew from the capture, each time it is gone through. */
+    readonly events: Iterable<SignalEvent>;
+  };
 }
 
 /** Judges a saved session again from its capture and journal; the verdicts written in the journal are not looked at. */
 export function replay(path: string): Replayed {
-  const saved = readSession(new SessionFolder(path));
+  const folder = new SessionFolder(path);
+  const saved = readSession(folder);
   const facts = judgeSaved(saved);
   return {
     facts,
     rulesChanged: saved.header.rules !== rulesVersion,
     parted: saved.retraced.parted !== undefined,
+    signals: {
+      inputs: saved.inputs,
+      events: { [Symbol.iterator]: () => signalsIn(folder.capture().lines()) },
+    },
   };
 }

@@ -19,6 +19,9 @@ export interface Retraced {
   readonly lastAt: Millis;
   /** The first ask of the journal that the course would not have put: the capture or the journal was changed. */
   readonly parted: { readonly journal: Ask; readonly course: Ask | undefined } | undefined;
+  /** How many entries the capture holds, and how many journal records speak of no more than these. */
+  readonly lines: number;
+  readonly sound: number;
 }
 
 export const verdictKey = ({ check, subject }: Pick<Verdict, 'check' | 'subject'>): string =>
@@ -49,8 +52,12 @@ export class Retrace {
   }
 
   walk(records: readonly JournalRecord[]): Retraced {
+    let sound = 0;
     for (const record of records) {
       this.readTo(record.lines);
+      // It speaks of entries that never reached the disk: what it says has no ground, nor has what follows.
+      if (record.lines > this.read) break;
+      sound++;
       this.lastAt = Math.max(this.lastAt, record.at);
       if (record.kind === 'ask') this.put(record);
       if (record.kind === 'ended') this.end(record);
@@ -58,9 +65,9 @@ export class Retrace {
       if (this.parted) break;
     }
     this.readTo(Infinity);
-    const { verdicts, journalled, lastId, parted } = this;
+    const { verdicts, journalled, lastId, parted, read: lines } = this;
     const inFlight = [...this.open.values()].findLast(({ ask }) => ask.check !== 'resume');
-    return { verdicts, journalled, inFlight, lastId, lastAt: ms(this.lastAt), parted };
+    return { verdicts, journalled, inFlight, lastId, lastAt: ms(this.lastAt), parted, lines, sound };
   }
 
   private put(record: AskPut): void {

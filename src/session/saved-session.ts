@@ -2,14 +2,15 @@ import type { AnyCheck } from '../diagnose/checks/any-check.ts';
 import { registry } from '../diagnose/checks/registry.ts';
 import type { Machine } from '../model/machine.ts';
 import { readMachineFile } from '../model/machine-file/read.ts';
+import type { Reading } from '../model/reading.ts';
 import type { SessionFacts } from '../model/session-facts.ts';
 import { ToolError } from '../model/tool-error.ts';
 import { type Millis, seconds } from '../model/units.ts';
 import type { CheckName, Verdict } from '../model/verdict.ts';
-import { type CaptureEntry, type CaptureLine, captureReader } from '../transport/capture.ts';
+import type { CaptureEntry, CaptureLine } from '../transport/capture.ts';
 import { Course } from './course.ts';
 import { factsOf } from './facts.ts';
-import { type SessionFolder, type SessionHeader, sha256 } from './folder.ts';
+import type { SessionFolder, SessionHeader } from './folder.ts';
 import { type JournalRecord, readJournal } from './journal.ts';
 import { Retrace, type Retraced, verdictKey } from './retrace.ts';
 import { StreamStatistics } from './stream-statistics.ts';
@@ -22,6 +23,8 @@ export interface SavedSession {
   readonly retraced: Retraced;
   readonly records: readonly JournalRecord[];
   readonly statistics: StreamStatistics;
+  /** Every input the stream ever declared. */
+  readonly inputs: readonly string[];
   readonly sent: readonly { readonly at: Millis; readonly text: string }[];
   /** Sound entries of the capture, and the lengths in bytes up to which both files are sound. */
   readonly lines: number;
@@ -49,33 +52,47 @@ export function machineOf(text: string): Machine {
   );
 }
 
+/** Reads a session in one pass over its capture, of which no more is held than the course needs. */
 export function readSession(folder: SessionFolder): SavedSession {
   const header = folder.header();
   const machine = machineOf(folder.machineText());
-  const captureBytes = folder.captureBytes();
-  const capture = captureReader();
-  const entries = capture.push(captureBytes);
-  const captureLength = capture.soundBytes;
-  const { records, bytes: journalLength } = readJournal(folder.journalText(), entries.length);
+  const journal = readJournal(folder.journalText());
   const course = courseOf(header, machine);
   const statistics = new StreamStatistics();
-  const retraced = new Retrace(course, entries, (reading) => statistics.take(reading)).walk(records);
+  const inputs = new Set<string>();
+  const sent: { at: Millis; text: string }[] = [];
+  const capture = folder.capture();
+  const heard = (reading: Reading) => {
+    statistics.take(reading);
+    if (reading.kind === 'declared') for (const input of reading.inputs) inputs.add(input);
+  };
+  const entries = notingSent(capture.lines(), ({ at, text }) => sent.push({ at, text }));
+  const retraced = new Retrace(course, entries, heard).walk(journal.records);
   return {
     header,
     machine,
     course,
     retraced,
-    records,
+    records: journal.records.slice(0, retraced.sound),
     statistics,
-    sent: entries.filter(isSent).map(({ at, text }) => ({ at, text })),
-    lines: entries.length,
-    captureLength,
-    journalLength,
-    captureHash: sha256(captureBytes.subarray(0, captureLength)),
+    inputs: [...inputs],
+    sent,
+    lines: retraced.lines,
+    captureLength: capture.length,
+    journalLength: journal.ends[retraced.sound - 1] ?? 0,
+    captureHash: capture.hash(),
   };
 }
 
-const isSent = (entry: CaptureLine): entry is Extract<CaptureEntry, { kind: 'tx' }> => entry.kind === 'tx';
+function* notingSent(
+  lines: Iterable<CaptureLine>,
+  note: (entry: Extract<CaptureEntry, { kind: 'tx' }>) => void,
+): Generator<CaptureLine> {
+  for (const line of lines) {
+    if (line.kind === 'tx') note(line);
+    yield line;
+  }
+}
 
 /** Judges what the session holds: checks that did not come to their end come out as not tested. */
 export function judgeSaved(saved: SavedSession): SessionFacts {

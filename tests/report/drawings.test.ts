@@ -3,7 +3,7 @@ import { ms } from '../../src/model/units.ts';
 import type { Trace } from '../../src/model/verdict.ts';
 import { buildRecord } from '../../src/report/build-record.ts';
 import { plotOf } from '../../src/report/drawings/plot.ts';
-import { html } from '../../src/report/html.tsx';
+import { html } from '../../src/report/html.ts';
 import { flatTrace, pressTrace, togetherTrace } from './traces.ts';
 import { weekend } from './weekend.ts';
 

@@ -5,7 +5,7 @@ import { pathToFileURL } from 'node:url';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildRecord } from '../../src/report/build-record.ts';
-import { html } from '../../src/report/html.tsx';
+import { html } from '../../src/report/html.ts';
 import { hostile, markup } from './hostile.ts';
 import { weekend } from './weekend.ts';
 

@@ -10,8 +10,8 @@ export interface CommissionFlags {
   readonly operator?: string;
   readonly only: readonly string[];
   readonly checks: readonly string[];
-  readonly presses: string;
-  readonly rest: string;
+  readonly presses?: string;
+  readonly rest?: string;
   readonly out?: string;
   readonly resume?: boolean;
   readonly fault: readonly string[];
@@ -29,5 +29,13 @@ export interface BenchFlags {
   readonly fault: readonly string[];
   readonly faults?: boolean;
   readonly printMachine?: boolean;
+  readonly json?: boolean;
+}
+
+export interface ReportFlags {
+  readonly format: readonly string[];
+  readonly out?: string;
+  readonly bundle?: string | true;
+  readonly redact?: boolean;
   readonly json?: boolean;
 }

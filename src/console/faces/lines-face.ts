@@ -13,7 +13,7 @@ export interface LinesFaceParts {
   readonly input: NodeJS.ReadableStream;
   readonly output: NodeJS.WritableStream;
   readonly machine: Machine;
-  /** Ring the terminal's bell on each change heard while something is asked. */
+  /** Ring the terminal's bell the moment an input answers an ask. */
   readonly bell: boolean;
 }
 
@@ -48,7 +48,8 @@ export class LinesFace implements Face {
     }
     if (event.kind === 'ended' && event.id === this.open?.id) this.open = undefined;
     if (event.kind === 'heard' && this.isTooMuch(event.input)) return;
-    const bell = event.kind === 'heard' && this.parts.bell && this.open ? '\x07' : '';
+    const isFirst = event.kind === 'heard' && this.told.get(event.input) === 1;
+    const bell = isFirst && this.parts.bell && this.open ? '\x07' : '';
     this.say(linesFor(event, this.parts.machine), bell);
   }
 

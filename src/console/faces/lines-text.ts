@@ -27,17 +27,21 @@ export function linesFor(event: FaceEvent, machine: Machine): readonly string[] 
     case 'reading':
       return [];
     case 'finished':
-      return [
-        '',
-        `Session folder: ${event.session}`,
-        `Report: ${event.report}`,
-        `Exit ${event.exit}: ${exitWords[event.exit]}`,
-      ];
+      return finishedLines(event);
   }
 }
 
-/** What the exit codes of a session mean. */
-export const exitWords = {
+/** Where everything is, and what the exit code means. */
+export const finishedLines = ({ session, report, exit }: Finished): readonly string[] => [
+  '',
+  `Session folder: ${session}`,
+  `Report: ${report}`,
+  `Exit ${exit}: ${exitWords[exit]}`,
+];
+
+type Finished = Omit<Extract<FaceEvent, { readonly kind: 'finished' }>, 'kind'>;
+
+const exitWords = {
   0: 'everything asked for was shown, no fault and no limitation found.',
   1: 'at least one fault or limitation was found.',
   2: 'evidence is missing, or the session was stopped; go on with --resume.',

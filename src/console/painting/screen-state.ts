@@ -39,6 +39,8 @@ export class ScreenState {
   /** The person wants to see what the answers mean. */
   explains = false;
 
+  private readonly rung = new Set<string>();
+
   constructor(machine: Machine) {
     this.machine = machine;
   }
@@ -78,6 +80,7 @@ export class ScreenState {
     this.ask = { shown, short: askWords(shown.ask, this.machine).short, where, since: now };
     this.explains = false;
     this.notice = undefined;
+    this.rung.clear();
   }
 
   private heard(event: Extract<FaceEvent, { readonly kind: 'heard' }>, now: number): boolean {
@@ -89,7 +92,14 @@ export class ScreenState {
     const wanted = isQuietWanted ? ' No change was expected.' : isOther ? ` Asked for was ${asked}.` : '';
     const text = `${heardLine(event)}${wanted}`;
     this.echo = { kind: isOther ? 'other' : 'seen', text, at: now };
-    return this.ask !== undefined;
+    return this.ask !== undefined && this.isFirstOf(event.input);
+  }
+
+  /** One ring for each input that answers an ask, the moment it does. */
+  private isFirstOf(input: string): boolean {
+    if (this.rung.has(input)) return false;
+    this.rung.add(input);
+    return true;
   }
 
   private ended({ id, by, answer }: Extract<FaceEvent, { readonly kind: 'ended' }>, now: number): boolean {
@@ -101,7 +111,7 @@ export class ScreenState {
         ? { kind: 'seen', text: `Seen: ${asked ?? 'done'}.`, at: now }
         : { kind: 'said', text, at: now };
     this.ask = undefined;
-    return by === 'seen';
+    return false;
   }
 
   private noticed({ topic, text }: Extract<FaceEvent, { readonly kind: 'notice' }>): boolean {

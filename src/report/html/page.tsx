@@ -1,17 +1,23 @@
 import { renderToString } from 'preact-render-to-string';
-import { sectionWords } from '../words/record-words.ts';
-import { Blocks } from './html/blocks.tsx';
-import { style } from './html/style.ts';
-import type { ReportRecord } from './record.ts';
-import { sectionsOf } from './sections/all.ts';
-import { titleOf, whenOf } from './title.ts';
+import type { Section } from '../document.ts';
+import { Blocks } from './blocks.tsx';
+import { style } from './style.ts';
 
 /** Nothing may load, run or leave: the page holds all it needs. */
 const policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
-/** The record as one HTML file, for the screen and for A4 paper. */
-export function html(record: ReportRecord): string {
-  const sections = sectionsOf(record);
+export interface Page {
+  readonly title: string;
+  /** What sort of paper it is, above its heading. */
+  readonly sort: string;
+  readonly heading: string;
+  readonly when: string;
+  readonly sections: readonly Section[];
+  readonly footer: string;
+}
+
+/** Sections as one HTML file, for the screen and for A4 paper. */
+export function htmlPage({ title, sort, heading: first, when, sections, footer }: Page): string {
   const page = (
     <html lang="en">
       <head>
@@ -20,14 +26,14 @@ export function html(record: ReportRecord): string {
         <meta name="viewport" content="width=device-width, initial-scale=1" />
         <meta name="referrer" content="no-referrer" />
         <meta name="color-scheme" content="light" />
-        <title>{titleOf(record)}</title>
+        <title>{title}</title>
         <style dangerouslySetInnerHTML={{ __html: style }} />
       </head>
       <body>
         <header>
-          <p class="kind">Commissioning record</p>
-          <h1>{record.machine.name}</h1>
-          <p class="when">{whenOf(record)}</p>
+          <p class="kind">{sort}</p>
+          <h1>{first}</h1>
+          <p class="when">{when}</p>
         </header>
         <nav aria-label="Sections">
           {sections.map(({ id, heading }) => (
@@ -44,7 +50,7 @@ export function html(record: ReportRecord): string {
             </section>
           ))}
         </main>
-        <footer>{sectionWords.untested.opening}</footer>
+        <footer>{footer}</footer>
       </body>
     </html>
   );

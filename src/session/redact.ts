@@ -1,0 +1,74 @@
+import { isMap, isScalar, parseDocument, visit } from 'yaml';
+import { type CaptureLine, encodeEntry } from '../transport/capture.ts';
+import { type SessionFolder, sha256 } from './folder.ts';
+import { encodeRecord, type JournalRecord, readJournal } from './journal.ts';
+
+/** What stands where something was left out. */
+const leftOut = 'left out';
+
+/** A file of a session: its name and its text, piece by piece. */
+export type NamedPieces = readonly [name: string, pieces: Iterable<string>];
+
+/**
+ * A session without the names a person gave: the machine's, the places', the port's, the comments of the machine file, and paths
+ * in lines that were heard. Names of inputs, terminals and connectors stay: without them nobody could help. It judges as the
+ * whole one does.
+ */
+export function redacted(folder: SessionFolder): readonly NamedPieces[] {
+  const { text, names } = redactedMachine(folder.machineText());
+  const header = { ...folder.header(), port: leftOut, machineHash: sha256(text) };
+  return [
+    ['session.json', [`${JSON.stringify(header, null, 2)}\n`]],
+    ['machine.yaml', [text]],
+    ['capture.log', redactedLines(folder.capture().lines())],
+    ['journal.ndjson', readJournal(folder.journalText()).records.map((each) => redactedRecord(each, names))],
+  ];
+}
+
+const privateKeys = ['machine', 'stand', 'place'];
+
+/** The machine file without its comments and a person's own words, and these words. */
+export function redactedMachine(machineText: string): { text: string; names: readonly string[] } {
+  const document = parseDocument(machineText);
+  const names: string[] = [];
+  visit(document, {
+    Map(_key, map) {
+      for (const { key, value } of map.items) {
+        if (!isScalar(key) || !isScalar(value) || !privateKeys.includes(String(key.value))) continue;
+        names.push(String(value.value));
+      }
+      map.items = map.items.filter(
+        ({ key }) => !isScalar(key) || key.value === 'machine' || !privateKeys.includes(String(key.value)),
+      );
+    },
+    Node(_key, node) {
+      node.comment = null;
+      node.commentBefore = null;
+    },
+  });
+  document.comment = null;
+  document.commentBefore = null;
+  if (isMap(document.contents)) document.set('machine', leftOut);
+  return { text: document.toString(), names: names.sort((a, b) => b.length - a.length) };
+}
+
+function redactedRecord(record: JournalRecord, names: readonly string[]): string {
+  if (record.kind !== 'ask') return encodeRecord(record);
+  const without = (said: string) => names.reduce((text, name) => text.replaceAll(name, leftOut), said);
+  return encodeRecord({ ...record, text: without(record.text), cautions: record.cautions.map(without) });
+}
+
+function* redactedLines(lines: Iterable<CaptureLine>): Generator<string> {
+  for (const line of lines) {
+    // A damaged line stays one line, so that the journal's counts still fit.
+    if (line.kind === 'damaged') yield 'damaged\n';
+    else if (line.kind === 'rx' || line.kind === 'tx')
+      yield encodeEntry({ ...line, text: withoutPaths(line.text) });
+    else yield encodeEntry({ ...line, text: leftOut });
+  }
+}
+
+/** Two or more folder names after one another, with or without a drive: nothing a status report holds. */
+const path = /(?:[A-Za-z]:)?(?:[\\/][A-Za-z][A-Za-z0-9 ._-]+){2,}/g;
+
+const withoutPaths = (text: string): string => text.replace(path, (found) => 'x'.repeat(found.length));

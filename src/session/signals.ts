@@ -1,0 +1,67 @@
+import { type State, sameState, sampleOfEdge, stateIn } from '../diagnose/signal/track.ts';
+import type { Reading } from '../model/reading.ts';
+import type { SignalEvent } from '../model/signal-event.ts';
+import { type Millis, ms } from '../model/units.ts';
+import type { CaptureLine } from '../transport/capture.ts';
+import { StreamReader } from './stream-reader.ts';
+
+/** What the inputs did, from the lines of a capture, one line at a time: nothing but the present state of each input is kept. */
+export function* signalsIn(lines: Iterable<CaptureLine>): Generator<SignalEvent> {
+  const reader = new StreamReader();
+  const follower = new SignalFollower();
+  for (const line of lines) for (const reading of reader.entry(line)) yield* follower.take(reading);
+}
+
+/** Turns readings into changes on one time line. */
+export class SignalFollower {
+  private readonly states = new Map<string, State>();
+  private segment = -1;
+  /** From the controller's clock to the session's, in this segment. */
+  private offset = 0;
+  private last = 0;
+
+  take(reading: Reading): readonly SignalEvent[] {
+    if (reading.kind === 'gap') {
+      this.states.clear();
+      return [
+        { kind: 'break', at: this.forward(reading.arrived), arrived: reading.arrived, why: reading.why },
+      ];
+    }
+    if (reading.kind === 'edge') {
+      const state = sampleOfEdge(reading, this.states.get(reading.input));
+      return this.put(reading.input, state, reading, this.timeOf(reading));
+    }
+    if (reading.kind !== 'status') return [];
+    const at = this.timeOf(reading);
+    return reading.inputs.flatMap((input) => {
+      const state = stateIn(reading, input);
+      return state ? this.put(input, state, reading, at) : [];
+    });
+  }
+
+  private put(
+    input: string,
+    { level, active }: State,
+    { arrived }: Reading,
+    at: Millis,
+  ): readonly SignalEvent[] {
+    const before = this.states.get(input);
+    if (before && sameState(before, { level, active })) return [];
+    this.states.set(input, { level, active });
+    return [{ kind: 'change', at: this.forward(at), arrived, input, level, active }];
+  }
+
+  private timeOf({ segment, at, arrived }: Extract<Reading, { kind: 'status' | 'edge' }>): Millis {
+    if (segment !== this.segment) {
+      this.segment = segment;
+      this.offset = arrived - at;
+    }
+    return ms(at + this.offset);
+  }
+
+  /** The two clocks drift apart, and an edge may be sent after a later status: time stands still rather than go back. */
+  private forward(at: Millis): Millis {
+    this.last = Math.max(this.last, at);
+    return ms(this.last);
+  }
+}
