@@ -33,7 +33,9 @@ export function cutHoming({ window, motion, input, rest, homeValue }: HomingOf):
   const back = later[0] && later[0].direction !== approach?.direction ? later : [];
   const [backOff, slowApproach, release, ...further] = back;
   const clear = edgeAfter(edges, 'free', trip);
-  const slowTrip = slowApproach && edgeAfter(edges, 'operated', clear ?? trip);
+  const slowTrip = trip
+    ? slowApproach && edgeAfter(edges, 'operated', clear ?? trip)
+    : operated(slowApproach);
   const stop = approach?.ends;
   return {
     axis: motion.axis,
@@ -85,7 +87,7 @@ function conditionAtEnd(window: Window, input: InputName, rest: State | undefine
 }
 
 function zeroOf({ samples, jumps, abilities }: Motion, homeValue: Mm | undefined): ZeroSet {
-  const jump = jumps.find(({ before }) => samples[before]?.segment === samples[before + 1]?.segment);
+  const jump = jumps.findLast(({ before }) => samples[before]?.segment === samples[before + 1]?.segment);
   const to = jump && samples[jump.before + 1]?.position;
   if (jump && to !== undefined) return { kind: 'jump', shift: jump.by, to, after: jump.before };
   const last = samples.at(-1)?.position;

@@ -1,5 +1,5 @@
 import type { Mm } from '../../model/units.ts';
-import { fastestEver, fiercest, overRapid, resetSteps } from './limits.ts';
+import { fastestEver, fiercest, lateReports, overRapid, resetSteps } from './limits.ts';
 import type { AxisSample } from './track.ts';
 
 /** A position that was set, not travelled: a new zero, a restart, another frame. */
@@ -25,34 +25,34 @@ export const impossibleSpeed = (rapid: number | undefined): number =>
   rapid === undefined ? fastestEver : (rapid / 60) * overRapid;
 
 /**
- * Where the reported position leapt further than the axis can travel between two reports, and where a new segment began. From
- * rest to rest it cannot travel further than a·T²/4 in the time T: half of it speeding up, half slowing down.
+ * Where the reported position leapt further than the axis can travel between two reports, and where a new segment began: further than its
+ * fastest speed allows, or than the speeds just before and after allow with all the acceleration there is in between.
  */
 export function jumpsIn(samples: readonly AxisSample[], abilities: Abilities): readonly Jump[] {
-  const usual = usualPeriod(samples);
+  const usual = usualPeriod(samples) / 1000;
+  // Two reports may be stamped closer together than they were taken; a usual period is granted to each.
+  const seconds = (i: number) => Math.max(((samples[i]?.at ?? 0) - (samples[i - 1]?.at ?? 0)) / 1000, usual);
+  const gone = (i: number) =>
+    Math.abs((samples[i]?.position ?? Number.NaN) - (samples[i - 1]?.position ?? Number.NaN));
   return samples.flatMap((sample, i) => {
     const before = samples[i - 1];
     if (!before) return [];
     const by = (sample.position - before.position) as Mm;
     if (before.segment !== sample.segment) return [{ before: i - 1, by }];
-    // Two reports may be stamped closer together than they were taken; a usual period is granted to each.
-    const seconds = Math.max(sample.at - before.at, usual) / 1000;
-    return Math.abs(by) > farthest(samples, i, seconds, abilities) ? [{ before: i - 1, by }] : [];
+    const speeds = [i - 2, i - 1, i + 1, i + 2].map((k) => gone(k) / seconds(k)).filter(Number.isFinite);
+    return Math.abs(by) > farthest(speeds, seconds(i), abilities) ? [{ before: i - 1, by }] : [];
   });
 }
 
 function farthest(
-  samples: readonly AxisSample[],
-  i: number,
+  speeds: readonly number[],
   seconds: number,
   { step, rapid, acceleration }: Abilities,
 ): number {
   const travelled = impossibleSpeed(rapid) * seconds;
-  const stood = (a: number, b: number) =>
-    Math.abs((samples[a]?.position ?? Infinity) - (samples[b]?.position ?? -Infinity)) <= step * 1.001;
-  if (!stood(i - 3, i - 1) || !stood(i - 2, i - 1) || !stood(i, i + 1) || !stood(i, i + 2)) return travelled;
-  const restToRest = (fiercest(acceleration) * seconds ** 2) / 4;
-  return Math.min(travelled, Math.max(restToRest, step * resetSteps));
+  if (speeds.length < 4) return travelled;
+  const around = Math.max(...speeds) * lateReports * seconds;
+  return Math.min(travelled, around + (fiercest(acceleration) * seconds ** 2) / 4 + step * resetSteps);
 }
 
 /** The middle time between two reports, ms; 0 of fewer than two. */

@@ -16,8 +16,10 @@ export const reversalSteps = 2;
 export const fastestEver = 1000;
 /** Where the file tells the rapid speed, nothing moves faster than this many times it: an override of 200 % and a report sent late. */
 export const overRapid = 3;
-/** A new position at rest: further than this many steps at once, with rest on both sides, was not travelled. */
+/** What rounding may add to a change of position, in steps. */
 export const resetSteps = 2;
+/** How much faster than the reports around it showed an axis may have gone where one of them was stamped late. */
+export const lateReports = 2.5;
 
 /** Speeds are read over spans at least this many position steps long, so that rounding costs an eighth at most. */
 export const stepsForSpeed = 8;

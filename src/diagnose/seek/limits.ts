@@ -1,4 +1,4 @@
-import { type Mm, mm } from '../../model/units.ts';
+import { type Millis, type Mm, mm, ms } from '../../model/units.ts';
 import { stoppingDistance } from '../stopping/distance.ts';
 
 /** Every number a seek is watched and judged with, with its unit and where it comes from. */
@@ -31,3 +31,18 @@ export function mayRunOn(
   });
   return mm(stop * runOnDoubt + 2 * step);
 }
+
+/** A seek slower than this share of the declared speed crawls ... */
+export const crawlShare = 0.2;
+/** ... or, where none is declared, slower than 30 mm/min, mm/s: no first approach is set so slow (common practice, no source: 300 mm/min and more). */
+export const crawlSpeed = 0.5;
+
+/** A homing that takes longer than this without a position changing was not reported, ms: zeroing in place takes no time. */
+export const frozenFor: Millis = ms(1000);
+
+/** How far trips may lie apart and still be one place, mm: twice what belt-driven routers repeat (common practice, no source). */
+export const onePlace = mm(0.2);
+/** As many trips in one place as make a place certain. */
+export const tripsForPlace = 3;
+/** How far the ways of seeks that ended alike may differ, as a share of their length. */
+export const alikeShare = 0.01;

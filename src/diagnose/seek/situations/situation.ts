@@ -1,0 +1,109 @@
+import type { Pattern } from '../features.ts';
+import type { SeekRoles } from '../roles.ts';
+
+/** Everything a seek can really have been. Our own names; what each comes to is said in the findings. */
+export type SituationName =
+  | 'healthy'
+  | 'direction-inverted'
+  | 'motor-coil-reversed'
+  | 'seeks-wrong-end'
+  | 'mirrored'
+  | 'motor-stutters'
+  | 'motor-stands-still'
+  | 'inputs-crossed'
+  | 'motors-crossed'
+  | 'stands-on-switch'
+  | 'input-stuck'
+  | 'beyond-the-dog'
+  | 'zeroed-in-place'
+  | 'no-reversal'
+  | 'does-not-turn-back'
+  | 'does-not-clear'
+  | 'trip-lost-to-bounce'
+  | 'trip-between-reports'
+  | 'noise-trip'
+  | 'seek-too-short'
+  | 'loses-steps'
+  | 'scale-off'
+  | 'homes-at-far-end'
+  | 'other-axis-on-input'
+  | 'blocked-elsewhere'
+  | 'gantry-motors-fight'
+  | 'gantry-sides-crossed'
+  | 'gantry-switch-dead'
+  | 'gantry-inputs-joined'
+  | 'gantry-offset-moved'
+  | 'rotary-either-side'
+  | 'seeks-the-work'
+  | 'touches-the-work'
+  | 'wrong-order'
+  | 'crawls'
+  | 'not-reported'
+  | 'backs-into-a-switch'
+  | 'overruns'
+  | 'sags-at-start'
+  | 'reference-lost'
+  | 'zero-not-set';
+
+/** The findings a situation may come to. */
+export type SeekFindingKind =
+  | 'heads-away'
+  | 'mirrored'
+  | 'wrong-switch'
+  | 'pressed-at-start'
+  | 'zeroed-in-place'
+  | 'zero-not-set'
+  | 'no-reversal'
+  | 'does-not-clear'
+  | 'no-trip'
+  | 'inferred-trip'
+  | 'scattered-trips'
+  | 'overruns'
+  | 'reference-lost'
+  | 'scale-off'
+  | 'heads-for-work'
+  | 'axis-order'
+  | 'crawls'
+  | 'blocked-elsewhere'
+  | 'gantry';
+
+export interface Situation {
+  readonly name: SituationName;
+  readonly pattern: Pattern;
+  /** What its stream comes to where nothing better is known. */
+  readonly finding: SeekFindingKind | undefined;
+  /** On which machines it can happen at all. */
+  readonly applies: (roles: SeekRoles) => boolean;
+}
+
+export const anywhere = (): boolean => true;
+export const onGantry = ({ axis }: SeekRoles): boolean => axis.motors > 1;
+export const onSpindleAxis = ({ axis }: SeekRoles): boolean => axis.letter === 'Z';
+
+/** A homing that goes through from end to end. */
+export const wholeCycle = {
+  seen: ['whole'],
+  atStart: ['free'],
+  trip: ['own'],
+  after: ['reversed'],
+  clear: ['cleared'],
+  slow: ['tripped', 'not-made'],
+  zero: ['set'],
+  ends: ['still'],
+  speed: ['as-declared'],
+  forWork: ['no'],
+  order: ['right'],
+  elsewhere: ['free'],
+  runOn: ['within-overtravel'],
+  since: ['nothing'],
+} as const satisfies Pattern;
+
+/** A run to its end without its switch. */
+export const noTrip = {
+  seen: ['whole'],
+  atStart: ['free'],
+  trip: ['none'],
+  zero: ['not-set'],
+  order: ['right'],
+  since: ['nothing'],
+} as const satisfies Pattern;
