@@ -29,12 +29,10 @@ const journal = (out: string, kind: string): readonly Record<string, unknown>[] 
     .map((line) => JSON.parse(line) as Record<string, unknown>)
     .filter((line) => line['kind'] === kind);
 
-async function untilJournalEnds(out: string, id: number): Promise<void> {
+async function untilWritten(path: string): Promise<void> {
   const until = performance.now() + 15_000;
-  while (
-    !(existsSync(join(out, 'journal.ndjson')) && journal(out, 'ended').some((line) => line['id'] === id))
-  ) {
-    if (performance.now() > until) throw new Error(`ask ${id} never ended`);
+  while (!existsSync(path) || readFileSync(path, 'utf8') === '') {
+    if (performance.now() > until) throw new Error('the program never ended');
     await pause(50);
   }
 }
@@ -71,7 +69,9 @@ describeBuilt('the screen in a terminal', [['tmux', hasTmux]], () => {
 
   it('loses nothing but the ask in flight when the line goes dead, and goes on with --resume', async () => {
     const out = folder();
-    const first = terminal('dies', commission(out));
+    // The shell outlives the terminal and keeps what the program left with.
+    const code = join(out, '..', 'code');
+    const first = terminal('dies', `trap '' HUP; ${commission(out)}; echo $? > ${code}; exit`);
     await first.shows('Switch motor and spindle power off.');
     first.type('d');
     await first.shows('Prop Z with a block');
@@ -80,7 +80,9 @@ describeBuilt('the screen in a terminal', [['tmux', hasTmux]], () => {
     first.type('6');
     await first.shows('This is press 2 of 2.');
     first.hangUp();
-    await untilJournalEnds(out, 4);
+    await untilWritten(code);
+    expect(readFileSync(code, 'utf8')).toBe('2\n');
+    expect(journal(out, 'ended').map((line) => line['id'])).toContain(4);
     const again = terminal('again', commission(out, '--resume'));
     const asked = await again.shows('This is press 2 of 2.');
     expect(asked).toContain('ask 5');
