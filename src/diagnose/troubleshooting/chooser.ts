@@ -1,4 +1,5 @@
-import { type Belief, type Chances, chanceOf, entropy, posterior } from './belief.ts';
+import type { Belief, Chances } from './belief.ts';
+import { type Classes, classesOf, columnsOf, entropyTimes, jointWeights, sumOf } from './columns.ts';
 import { huffmanLength } from './cost-to-go.ts';
 
 /** One thing that can be done to learn more. */
@@ -9,8 +10,8 @@ export interface Test {
   readonly chances: Chances;
 }
 
-export interface Choice {
-  readonly test: Test;
+export interface Choice<Of extends Test = Test> {
+  readonly test: Of;
   /** Expected information of the test itself, bits. */
   readonly bits: number;
   /** Expected minutes to the end, by the two-step estimate. */
@@ -22,73 +23,93 @@ export interface Grouping {
   readonly classOf: readonly number[];
 }
 
-/** How many tests, best first by one step, are looked at two steps deep. */
+/** How many tests, most information per minute first, are looked at two steps deep, and how many after each of their outcomes. */
 const lookedAtDeeply = 8;
+const lookedAtNext = 6;
 /** Less than this is no information worth a minute, bits. */
-const worthless = 0.005;
+export const worthless = 0.005;
+/** Outcomes rarer than this change no choice. */
+const rarest = 1e-5;
 
 /**
  * The next test: expected information per minute finds the candidates; of the best ones, the one with the least expected minutes
  * to the end over two steps is taken, for the test that tells most at once may leave the rest badly cut. Undefined where no test
- * tells anything more.
+ * tells anything more. `belief` sums to 1.
  */
-export function nextTest(belief: Belief, tests: readonly Test[], { classOf }: Grouping): Choice | undefined {
-  const useful = rated(belief, tests, classOf);
+export function nextTest<Of extends Test>(
+  belief: Belief,
+  tests: readonly Of[],
+  { classOf }: Grouping,
+): Choice<Of> | undefined {
+  const classes = classesOf(classOf);
+  const useful = rated(Float64Array.from(belief), tests, classes);
   const rate = Math.min(...useful.map(({ test }) => test.minutes));
-  const deep = useful.slice(0, lookedAtDeeply).map(({ test, bits }) => ({
-    test,
-    bits,
-    expectedMinutes: test.minutes + expected(belief, test, (then) => oneStep(then, tests, classOf, rate)),
-  }));
-  return deep.reduce<Choice | undefined>(
-    (best, each) => (best && best.expectedMinutes <= each.expectedMinutes + 1e-12 ? best : each),
-    undefined,
-  );
+  let best: Choice<Of> | undefined;
+  for (const { test, bits } of useful.slice(0, lookedAtDeeply)) {
+    let expectedMinutes = test.minutes;
+    for (const column of columnsOf(test.chances, test.outcomes)) {
+      const { then, chance } = after(belief, column);
+      if (chance > rarest) expectedMinutes += chance * oneStep(then, tests, classes, rate);
+    }
+    if (!best || expectedMinutes < best.expectedMinutes - 1e-12) best = { test, bits, expectedMinutes };
+  }
+  return best;
 }
 
 /** Tests that tell something, most information per minute first. */
-function rated(belief: Belief, tests: readonly Test[], classOf: readonly number[]) {
+function rated<Of extends Test>(belief: Float64Array, tests: readonly Of[], classes: Classes) {
   return tests
-    .map((test) => ({ test, bits: informationOf(belief, test, classOf) }))
+    .map((test) => ({ test, bits: bitsOf(belief, test, classes) }))
     .filter(({ bits }) => bits > worthless)
     .sort((a, b) => b.bits / b.test.minutes - a.bits / a.test.minutes);
 }
 
 /** Expected fall of the entropy over classes, bits. */
-export function informationOf(belief: Belief, test: Test, classOf: readonly number[]): number {
-  return (
-    entropy(weightsOf(belief, classOf)) - expected(belief, test, (then) => entropy(weightsOf(then, classOf)))
-  );
+export const informationOf = (belief: Belief, test: Test, classOf: readonly number[]): number =>
+  bitsOf(Float64Array.from(belief), test, classesOf(classOf));
+
+function bitsOf(belief: Float64Array, test: Test, classes: Classes): number {
+  const prior = new Float64Array(classes.count);
+  let left = 0;
+  for (const column of columnsOf(test.chances, test.outcomes)) {
+    const weights = jointWeights(belief, column, classes);
+    const chance = sumOf(weights);
+    if (chance <= 0) continue;
+    left += entropyTimes(weights, chance);
+    for (let i = 0; i < weights.length; i++) prior[i] = (prior[i] ?? 0) + (weights[i] ?? 0);
+  }
+  return entropyTimes(prior, sumOf(prior)) - left;
 }
 
-/** The mean of a value over the outcomes of a test. */
-function expected(belief: Belief, test: Test, value: (then: Belief) => number): number {
-  let sum = 0;
-  for (let outcome = 0; outcome < test.outcomes; outcome++) {
-    const chance = chanceOf(belief, test.chances, outcome);
-    const then = chance > 1e-12 ? posterior(belief, test.chances, outcome) : undefined;
-    if (then) sum += chance * value(then);
-  }
-  return sum;
+function after(belief: Belief, column: Float64Array): { then: Float64Array; chance: number } {
+  const then = new Float64Array(column.length);
+  for (let i = 0; i < column.length; i++) then[i] = (belief[i] ?? 0) * (column[i] ?? 0);
+  const chance = sumOf(then);
+  if (chance > 0) for (let i = 0; i < then.length; i++) then[i] = (then[i] ?? 0) / chance;
+  return { then, chance };
 }
 
 /** Minutes to the end from here, at the least: the best single test, then the shortest code over what it leaves. */
-function oneStep(belief: Belief, tests: readonly Test[], classOf: readonly number[], rate: number): number {
-  const code = (then: Belief) => rate * huffmanLength(weightsOf(then, classOf));
-  if (code(belief) < 1e-9) return 0;
+function oneStep(belief: Float64Array, tests: readonly Test[], classes: Classes, rate: number): number {
+  const settled = huffmanLength(weightsOf(belief, classes.of)) * rate;
+  if (settled < 1e-9) return 0;
+  const useful = rated(belief, tests, classes).slice(0, lookedAtNext);
   let best = Infinity;
-  for (const test of tests) {
-    if (informationOf(belief, test, classOf) <= worthless) continue;
-    best = Math.min(best, test.minutes + expected(belief, test, code));
+  for (const { test } of useful) {
+    let minutes = test.minutes;
+    // Huffman's length of weights is proportional to them: they need not be made to sum to 1.
+    for (const column of columnsOf(test.chances, test.outcomes))
+      minutes += rate * huffmanLength(jointWeights(belief, column, classes));
+    best = Math.min(best, minutes);
   }
   return best === Infinity ? 0 : best;
 }
 
-export function weightsOf(belief: Belief, classOf: readonly number[]): readonly number[] {
+export function weightsOf(belief: ArrayLike<number>, classOf: ArrayLike<number>): readonly number[] {
   const weights: number[] = [];
-  for (const [hypothesis, weight] of belief.entries()) {
+  for (let hypothesis = 0; hypothesis < belief.length; hypothesis++) {
     const group = classOf[hypothesis] ?? hypothesis;
-    weights[group] = (weights[group] ?? 0) + weight;
+    weights[group] = (weights[group] ?? 0) + (belief[hypothesis] ?? 0);
   }
   return [...weights].map((each) => each ?? 0);
 }

@@ -1,0 +1,50 @@
+import type { Belief, Chances } from './belief.ts';
+
+/** The chances of one outcome under each hypothesis, as numbers that lie side by side: what a choice looks at thousands of times. */
+export type Column = Float64Array;
+
+const known = new WeakMap<Chances, readonly Column[]>();
+
+export function columnsOf(chances: Chances, outcomes: number): readonly Column[] {
+  const before = known.get(chances);
+  if (before) return before;
+  const columns = Array.from({ length: outcomes }, (_, outcome) =>
+    Float64Array.from(chances, (row) => row[outcome] ?? 0),
+  );
+  known.set(chances, columns);
+  return columns;
+}
+
+/** Which class each hypothesis belongs to, with the classes counted from 0. */
+export interface Classes {
+  readonly of: Int32Array;
+  readonly count: number;
+}
+
+export function classesOf(classOf: readonly number[]): Classes {
+  const of = Int32Array.from(classOf);
+  return { of, count: of.reduce((most, each) => Math.max(most, each + 1), 0) };
+}
+
+/** The weight of each class after an outcome of this column (not made to sum to 1). */
+export function jointWeights(belief: Belief | Float64Array, column: Column, classes: Classes): Float64Array {
+  const weights = new Float64Array(classes.count);
+  for (let i = 0; i < column.length; i++) {
+    const group = classes.of[i] ?? 0;
+    weights[group] = (weights[group] ?? 0) + (belief[i] ?? 0) * (column[i] ?? 0);
+  }
+  return weights;
+}
+
+export function sumOf(weights: Float64Array): number {
+  let sum = 0;
+  for (const each of weights) sum += each;
+  return sum;
+}
+
+/** Entropy of weights that sum to `total`, times `total`, bits. */
+export function entropyTimes(weights: Float64Array, total: number): number {
+  let sum = 0;
+  for (const each of weights) if (each > 0) sum -= each * Math.log2(each / total);
+  return sum;
+}
