@@ -1,4 +1,4 @@
-import type { Network } from './network.ts';
+import type { Network, Node, UnitPosition } from './network.ts';
 import type { PinLimits } from './pin-limits.ts';
 import { type Solution, solve } from './solve.ts';
 import type { World } from './wiring.ts';
@@ -9,17 +9,29 @@ export type Level = 'conducting' | 'open' | 'uncertain' | 'floats' | 'shorted' |
 /** A logic pin's own leakage at most, A (ATmega328P and STM32F103 data sheets: 1 uA). */
 const pinLeak = 1e-6;
 
-/** The level of the pin in a network. `any` unit: only what holds for every unit is called conducting or open. */
-export function levelIn(network: Network, limits: PinLimits, unit: World['unit'], pin = 'pin'): Level {
-  if (unit !== 'any') return levelAt(solve(network, unit), limits, unit, pin);
-  const usual = solve(network);
-  if (!usual.hangs) return levelAt(usual, limits, unit, pin);
-  const [one, other] = [0, 1].map((end) => levelAt(solve(network, end), limits, unit, pin));
-  return one !== undefined && one === other ? one : 'uncertain';
+/** The levels of pins in a network. `any` unit: only what holds for every unit is called conducting or open. */
+export function levelsIn(
+  network: Network,
+  limits: PinLimits,
+  unit: World['unit'],
+  pins: readonly Node[] = ['pin'],
+): readonly Level[] {
+  const at = (end: UnitPosition | undefined) => {
+    const solution = solve(network, end);
+    return { solution, levels: pins.map((pin) => levelAt(solution, limits, unit, pin)) };
+  };
+  if (unit !== 'any') return at(unit).levels;
+  const { solution, levels } = at(undefined);
+  if (!solution.hangs) return levels;
+  const [low, high] = [at(0).levels, at(1).levels];
+  return levels.map((_, pin) => {
+    const [one = 'uncertain', other = 'uncertain'] = [low[pin], high[pin]];
+    return one === other ? one : 'uncertain';
+  });
 }
 
 /** The same from a network already solved; whether a controlled output hangs is then the caller's to ask. */
-export function levelAt(solution: Solution, limits: PinLimits, unit: World['unit'], pin = 'pin'): Level {
+export function levelAt(solution: Solution, limits: PinLimits, unit: World['unit'], pin: Node): Level {
   const volts = solution.voltsAt(pin);
   const ohms = solution.sourceOhms(pin);
   if (volts === undefined || ohms === undefined) return 'floats';

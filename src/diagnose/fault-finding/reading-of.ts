@@ -1,4 +1,5 @@
-import { type Level, levelIn } from '../circuit/level.ts';
+import { type Level, levelsIn } from '../circuit/level.ts';
+import type { Network } from '../circuit/network.ts';
 import type { PinLimits } from '../circuit/pin-limits.ts';
 import { responseOf } from '../circuit/response.ts';
 import { neighbourOf, type Rig, soundRig, standing } from '../circuit/rig.ts';
@@ -45,32 +46,40 @@ export function readingOf(
 ): Seen {
   const limits = wiring.template.limits(world.numbers, wiring.family);
   const rigs = rigsWith(wiring, state, faults, world);
-  const level = oneOf(rigs.map((rig) => levelOf(rig, state, wiring, world, limits)));
-  const beside = rigs.filter(({ network }) => network.some(({ name }) => name === neighbourOf('filter')));
+  const levels = rigs.map((rig) => levelsOf(rig, state, wiring, world, limits));
+  const level = oneOf(levels.map(({ own }) => own));
+  const beside = levels.flatMap(({ neighbour }) => (neighbour === undefined ? [] : [neighbour]));
   return {
     level,
     reported: reportedAs(level, rigs[0], wiring),
-    neighbour:
-      beside.length === 0
-        ? undefined
-        : oneOf(
-            beside.map((rig) =>
-              levelIn(standing(rig, state, wiring), limits, world.unit, neighbourOf('pin')),
-            ),
-          ),
+    neighbour: beside.length === 0 ? undefined : oneOf(beside),
     chatters: rigs.some((rig) => letsBounceThrough(rig, wiring, state, limits)),
   };
 }
 
-function levelOf(rig: Rig, state: State, wiring: Wiring, world: World, limits: PinLimits): Level {
-  if (rig.pin !== 'follows') return rig.pin === 'reads open' ? 'open' : 'conducting';
+interface Levels {
+  readonly own: Level;
+  readonly neighbour: Level | undefined;
+}
+
+function levelsOf(rig: Rig, state: State, wiring: Wiring, world: World, limits: PinLimits): Levels {
   const network = standing(rig, state, wiring);
-  if (state.actuation === 'tapped') {
-    const rest = standing(rig, { ...state, actuation: 'rest' }, wiring);
-    const needed = Math.max(rig.setting.filterMs, responseOf(rest, network, limits).surelyShows);
-    if (needed > tapLasts && !isWindow(limits)) return levelIn(rest, limits, world.unit);
-  }
-  return levelIn(network, limits, world.unit);
+  const beside = network.some(({ name }) => name === neighbourOf('filter'));
+  const looked = isSwallowed(rig, network, state, wiring, limits)
+    ? standing(rig, { ...state, actuation: 'rest' }, wiring)
+    : network;
+  const pins = beside ? ['pin', neighbourOf('pin')] : ['pin'];
+  const [own = 'floats', neighbour] = levelsIn(looked, limits, world.unit, pins);
+  return { own: rig.pin === 'follows' ? own : rig.pin === 'reads open' ? 'open' : 'conducting', neighbour };
+}
+
+/** A tap is over before a slow filter lets it through. */
+function isSwallowed(rig: Rig, network: Network, state: State, wiring: Wiring, limits: PinLimits): boolean {
+  if (state.actuation !== 'tapped' || isWindow(limits)) return false;
+  const rest = standing(rig, { ...state, actuation: 'rest' }, wiring);
+  const { surelyShows } = responseOf(rest, network, limits);
+  // A pin that the tap does not move at all is nothing to be swallowed.
+  return rig.setting.filterMs > tapLasts || (Number.isFinite(surelyShows) && surelyShows > tapLasts);
 }
 
 const isWindow = ({ kind }: PinLimits): boolean => kind === 'window';

@@ -11,7 +11,17 @@ import {
 } from '../effects.ts';
 import type { Entry } from '../fault.ts';
 import { alongCore, atTerminal, fromSignalTo, pressing } from '../proofs.ts';
-import { both, either, everywhere, groundSwitching, module, not, supplySwitching, touch } from '../traits.ts';
+import {
+  both,
+  either,
+  everywhere,
+  groundSwitching,
+  module,
+  not,
+  supplySwitching,
+  touch,
+  worked,
+} from '../traits.ts';
 
 /** What goes wrong between the two ends: cores, plugs, terminals. */
 export const conductorFaults = {
@@ -97,7 +107,7 @@ export const conductorFaults = {
     proof: atTerminal(pressing),
   },
   'ends-swapped': {
-    applies: both(({ template }) => template.joined === 'single', not(touch)),
+    applies: both(worked, ({ template }) => template.joined === 'single'),
     alters: landsBeside('comes here'),
     likelihood: { fresh: 15, worked: 1 },
     proof: atTerminal(pressing),

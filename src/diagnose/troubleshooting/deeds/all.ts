@@ -1,0 +1,52 @@
+import type { Wiring } from '../../circuit/wiring.ts';
+import type { Deed } from '../deed.ts';
+import * as handling from './handling.ts';
+import * as looks from './looks.ts';
+import * as meter from './meter.ts';
+import * as plugs from './plugs.ts';
+import * as presses from './presses.ts';
+
+/** Everything a person may be asked to do or look at. Adding one is an entry here, its odds and its words. */
+export const deeds = [
+  handling.rest,
+  presses.press,
+  presses.tap,
+  presses.carriage,
+  presses.neighbour,
+  handling.tug,
+  handling.flex,
+  plugs.unplugController,
+  plugs.unplugSwitch,
+  plugs.linkController,
+  plugs.linkSwitch,
+  looks.lamp,
+  looks.lever,
+  looks.face,
+  looks.settings,
+  looks.blades,
+  looks.gap,
+  looks.bracket,
+  looks.clip,
+  meter.signalCoreOhms,
+  meter.commonCoreOhms,
+  meter.signalToReturn,
+  meter.signalToPlus,
+  meter.contactClosed,
+  meter.contactOpen,
+  meter.pullOhms,
+  meter.terminalClosed,
+  meter.terminalOpen,
+  meter.sensorSupply,
+  meter.sensorOutput,
+  meter.returnsApart,
+  meter.couplerCommon,
+  meter.loopClosed,
+  meter.loopOpen,
+  handling.drives,
+  handling.spindle,
+  handling.axis,
+] as const;
+export type DeedName = (typeof deeds)[number]['name'];
+
+export const deedsFor = (wiring: Wiring): readonly Deed<DeedName>[] =>
+  deeds.filter(({ applies }) => applies(wiring));

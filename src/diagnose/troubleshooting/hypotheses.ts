@@ -1,0 +1,43 @@
+import type { Wiring } from '../circuit/wiring.ts';
+import type { Fault, Likelihood } from '../fault-finding/fault.ts';
+import { faultsOf } from '../fault-finding/registry.ts';
+
+/** What may be the matter: one fault, two at once, or nothing that this input shows. */
+export interface Hypothesis {
+  readonly faults: readonly Fault[];
+  readonly weight: number;
+}
+
+/** `fresh`: newly built, never proved. `worked`: it did its duty before. */
+export type History = keyof Likelihood;
+
+/** How many pairs are kept in mind beside the single faults: the likeliest. */
+const likelyPairs = 40;
+/** A second fault stands beside a first one this often, as a share of what chance alone would give both (judgement). */
+const pairShare = 0.3;
+/** Nothing wrong on the input itself: the complaint came from elsewhere, or it has mended itself (judgement, a share of all). */
+const nothingShare = 0.03;
+
+export function hypothesesOf(
+  wiring: Wiring,
+  history: History,
+  leftOut: readonly string[] = [],
+): readonly Hypothesis[] {
+  const singles = faultsOf(wiring)
+    .filter(({ name }) => !leftOut.includes(name))
+    // A fault that hardly ever happens there is still possible.
+    .map((fault) => ({ faults: [fault], weight: Math.max(fault.likelihood[history], 0.2) }));
+  const total = singles.reduce((sum, { weight }) => sum + weight, 0);
+  const pairs = singles
+    .flatMap((one, at) =>
+      singles.slice(at + 1).map((other) => ({
+        faults: [...one.faults, ...other.faults],
+        weight: (pairShare * one.weight * other.weight) / total,
+      })),
+    )
+    .sort((a, b) => b.weight - a.weight)
+    .slice(0, likelyPairs);
+  return [...singles, ...pairs, { faults: [], weight: nothingShare * total }];
+}
+
+export const namesOf = ({ faults }: Hypothesis) => faults.map(({ name }) => name);

@@ -1,0 +1,51 @@
+import { atRest, type State, state } from '../circuit/state.ts';
+import { nominalWorld, type Wiring, type World } from '../circuit/wiring.ts';
+import type { Fault } from '../fault-finding/fault.ts';
+import { readingOf, rigsWith, type Seen } from '../fault-finding/reading-of.ts';
+import { oddsOf, type Told } from './glimpse.ts';
+import type { Odds } from './odds.ts';
+
+/** What surrounds the input, as far as it decides what can be seen. */
+export interface Surroundings {
+  readonly told: Told;
+  /** The other end of the same axis has an input of its own. */
+  readonly otherEnd: boolean;
+}
+
+/** The input as it would be with some faults in it: every deed asks it what would be seen. */
+export class Imagined {
+  readonly wiring: Wiring;
+  readonly faults: readonly Fault[];
+  readonly around: Surroundings;
+  readonly world: World;
+  private readonly seen = new Map<string, Seen>();
+  private readonly setting;
+
+  constructor(wiring: Wiring, faults: readonly Fault[], around: Surroundings) {
+    this.wiring = wiring;
+    this.faults = faults;
+    this.around = around;
+    this.world = nominalWorld(wiring);
+    this.setting = rigsWith(wiring, atRest, faults, this.world)[0]?.setting ?? {
+      enabled: true,
+      inverted: false,
+    };
+  }
+
+  has(...names: readonly string[]): boolean {
+    return this.faults.some(({ name }) => names.includes(name));
+  }
+
+  look(change: Partial<State> = {}): Seen {
+    const key = JSON.stringify(change);
+    const before = this.seen.get(key);
+    if (before) return before;
+    const now = readingOf(this.wiring, state(change), this.faults, this.world);
+    this.seen.set(key, now);
+    return now;
+  }
+
+  glimpse(change: Partial<State> = {}): Odds {
+    return oddsOf(this.look(change), this.setting, this.wiring.contact, this.around.told);
+  }
+}

@@ -1,0 +1,51 @@
+import type { Wiring } from '../circuit/wiring.ts';
+import type { Test } from './chooser.ts';
+import type { Deed } from './deed.ts';
+import { type DeedName, deedsFor } from './deeds/all.ts';
+import { type History, type Hypothesis, hypothesesOf } from './hypotheses.ts';
+import { Imagined, type Surroundings } from './imagined.ts';
+
+/** A deed with what would come of it under each hypothesis. */
+export interface Trial extends Test {
+  readonly name: DeedName;
+  readonly kind: Deed['kind'];
+  /** The outcomes in the order of the chances; the last stands for anything nobody foresaw. */
+  readonly keys: readonly string[];
+  /** Hypotheses of one number would show just the same. */
+  readonly sameAs: readonly number[];
+}
+
+/** Everything that may be the matter with an input and everything that can be done about finding out, computed once. */
+export interface Prospect {
+  readonly wiring: Wiring;
+  readonly hypotheses: readonly Hypothesis[];
+  readonly trials: readonly Trial[];
+}
+
+export const unforeseen = 'unforeseen';
+
+export function prospectOf(wiring: Wiring, history: History, around: Surroundings): Prospect {
+  const leftOut = around.otherEnd ? [] : ['ends-swapped'];
+  const hypotheses = hypothesesOf(wiring, history, leftOut);
+  const scenes = hypotheses.map(({ faults }) => new Imagined(wiring, faults, around));
+  return { wiring, hypotheses, trials: deedsFor(wiring).map((deed) => trialOf(deed, scenes)) };
+}
+
+function trialOf(
+  { name, kind, minutes, mistaken, odds }: Deed<DeedName>,
+  scenes: readonly Imagined[],
+): Trial {
+  const all = scenes.map((scene) => odds(scene));
+  const keys = [...new Set(all.flatMap((each) => Object.keys(each))), unforeseen];
+  const chances = all.map((each) =>
+    keys.map((key) => (1 - mistaken) * (each[key] ?? 0) + mistaken / keys.length),
+  );
+  const rows = new Map<string, number>();
+  const sameAs = chances.map((row) => {
+    const text = row.map((chance) => chance.toFixed(2)).join();
+    const number = rows.get(text) ?? rows.size;
+    rows.set(text, number);
+    return number;
+  });
+  return { name, kind, minutes, outcomes: keys.length, chances, keys, sameAs };
+}
