@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander';
 import { benchCommand } from './commands/bench.ts';
 import { checkCommand } from './commands/check.ts';
 import { commissionCommand } from './commands/commission.ts';
+import { compareCommand } from './commands/compare.ts';
 import { explainCommand } from './commands/explain.ts';
 import { mapCommand } from './commands/map.ts';
 import { portsCommand } from './commands/ports.ts';
@@ -14,6 +15,7 @@ const commands = [
   commissionCommand,
   mapCommand,
   replayCommand,
+  compareCommand,
   reportCommand,
   benchCommand,
   checkCommand,

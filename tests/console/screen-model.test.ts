@@ -43,6 +43,11 @@ describe('the screen', () => {
     for (const action of actions) {
       const state = stateWith();
       const ask = shown(1, action);
+      state.take({ kind: 'verdict', verdict, restored: false }, 0);
+      state.take(
+        { kind: 'notice', topic: 'something-out', text: `Still out: ${'a plug and '.repeat(30)}` },
+        0,
+      );
       state.take(ask, 0);
       const page = texts(screenRows(state, at80x24)).join(' ').replaceAll(/\s+/g, ' ');
       for (const text of [ask.text, ...ask.cautions]) expect(page).toContain(text);

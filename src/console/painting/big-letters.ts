@@ -77,7 +77,7 @@ export function largest(
     for (const place of isDrawn(second) ? [where, clause] : [where]) {
       const top = large(what, first, width, glyphs);
       const below = place === '' ? [] : large(place, second, width, glyphs);
-      if (!top || !below) continue;
+      if (!top || !below || (place !== '' && !isOneLine(top, first, glyphs))) continue;
       const gap = place !== '' && (second === 'spaced' || !glyphs.halves) ? [''] : [];
       const drawn = [...top, ...gap, ...below];
       if (drawn.length <= rows) return drawn;
@@ -85,6 +85,10 @@ export function largest(
   }
   return [...wrapped(what, width), ...wrapped(where, width)].slice(0, Math.max(1, rows));
 }
+
+/** A verb that is broken to be larger would take the room of the place. */
+const isOneLine = (drawn: readonly string[], size: Size, { halves }: Glyphs): boolean =>
+  size === 'spaced' || drawn.length <= (halves && size !== 'doubled' ? Math.ceil(dotsHigh / 2) : dotsHigh);
 
 const isDrawn = (size: Size): boolean => size === 'drawn' || size === 'narrow';
 

@@ -19,13 +19,19 @@ export function topRow({ ask, verdicts }: ScreenState, { width }: Canvas): Row {
   ];
 }
 
+/** A window lower than this has two rows for each notice. */
+const lowWindow = 30;
+
 /** What is still unplugged, and what is the matter with the stream: each stays until it is over. */
-export function noticeRows({ notice, out }: ScreenState, { width, glyphs }: Canvas): readonly Row[] {
-  return [out, notice].flatMap((text) =>
-    text === undefined
-      ? []
-      : wrapped(text, width - 4).map((line, i) => row(` ${i === 0 ? glyphs.other : ' '} ${line}`, 'caution')),
-  );
+export function noticeRows({ notice, out }: ScreenState, { width, height, glyphs }: Canvas): readonly Row[] {
+  return [out, notice].flatMap((text) => {
+    const all = text === undefined ? [] : wrapped(text, width - 5);
+    const kept = height < lowWindow ? all.slice(0, 2) : all;
+    return kept.map((line, i) => {
+      const cut = i === kept.length - 1 && kept.length < all.length ? '…' : '';
+      return row(` ${i === 0 ? glyphs.other : ' '} ${line}${cut}`, 'caution');
+    });
+  });
 }
 
 /** How long an echo stands out. */

@@ -6,8 +6,11 @@ import { type Canvas, clipped, type Row, row } from './row.ts';
 import { inputOf, type ScreenState } from './screen-state.ts';
 import { wordRows } from './word-rows.ts';
 
-/** At least so many rows for the inputs before the large letters grow. */
-const leastInputs = 4;
+/** At least so many rows for the inputs before the large letters grow: more where an input is to answer. */
+const leastInputs = ({ ask, explains }: ScreenState): number => {
+  if (explains) return 0;
+  return ask && ['look', 'confirm', 'power'].includes(ask.shown.ask.action) ? 2 : 4;
+};
 /** What to do and where, in plain text. */
 const leastLetters = 2;
 const blank: Row = row('');
@@ -24,7 +27,7 @@ export function screenRows(state: ScreenState, canvas: Canvas): readonly Row[] {
   const room = Math.max(0, canvas.height - top.length - foot.length);
   const words = wordRows(state, Math.max(0, room - leastLetters), canvas);
   const free = room - words.length;
-  const letters = letterRows(state, free - Math.min(state.inputs.all.length, leastInputs), canvas);
+  const letters = letterRows(state, free - Math.min(state.inputs.all.length, leastInputs(state)), canvas);
   const asked = state.ask && inputOf(state.ask.shown.ask);
   const spared = letters.length > 2 ? 1 : 0;
   const live = inputRows(state.inputs, asked, free - letters.length - spared, canvas);
@@ -48,7 +51,7 @@ const verdictRow = ({ ask, verdict }: ScreenState): readonly Row[] =>
   ask && verdict[0] !== undefined ? [row(` ${verdict[0]}`, 'faint')] : [];
 
 function letterRows(state: ScreenState, most: number, { width, glyphs }: Canvas): readonly Row[] {
-  if (!state.ask) return [];
+  if (!state.ask || state.explains) return [];
   const { what, where } = headline(state.ask, glyphs);
   const rows = Math.max(leastLetters, most);
   return largest(what, where, { width: width - 2, rows, glyphs }).map((text) => row(` ${text}`, 'strong'));
