@@ -87,23 +87,27 @@ export function verdictRecord({ traces, ...verdict }: Verdict, stampOf: Stamp): 
 
 export interface ReadJournal {
   readonly records: readonly JournalRecord[];
-  /** Length in bytes up to and with each record. */
+  /** Length in bytes up to and with each record, and of all of them. */
   readonly ends: readonly number[];
+  readonly bytes: number;
 }
 
-/** The sound records of a journal: reading ends at a torn or damaged line. */
-export function readJournal(text: string): ReadJournal {
+/**
+ * The sound records of a journal: reading ends at a torn or damaged line, and at a record that speaks of more capture entries
+ * than there are, where their number is known already.
+ */
+export function readJournal(text: string, captureLines = Infinity): ReadJournal {
   const records: JournalRecord[] = [];
   const ends: number[] = [];
   let bytes = 0;
   for (let start = 0, end = text.indexOf('\n'); end >= 0; start = end + 1, end = text.indexOf('\n', start)) {
     const record = parseRecord(text.slice(start, end));
-    if (!record) break;
+    if (!record || record.lines > captureLines) break;
     bytes += Buffer.byteLength(text.slice(start, end + 1));
     records.push(record);
     ends.push(bytes);
   }
-  return { records, ends };
+  return { records, ends, bytes };
 }
 
 function parseRecord(line: string): JournalRecord | undefined {
