@@ -1,0 +1,81 @@
+import { type Mm, mm } from '../../model/units.ts';
+import { type Interval, middleOf, widthOf } from '../motion/interval.ts';
+import { deviationInterval } from './confidence.ts';
+import { repeatabilityDefinition } from './iso230.ts';
+import { type Drift, driftOf, type Outlier, outlierOf } from './oddities.ts';
+import { type SampleFigures, sampleFigures } from './sample.ts';
+
+/** One homing's trip place in a frame common to all, and what a gauge showed, if one was read. */
+export interface Trip {
+  readonly place: Interval<Mm>;
+  readonly gauge?: Mm | undefined;
+  /** Where it started from; unlike starts show that the place does not depend on it. */
+  readonly start?: Mm | undefined;
+}
+
+export interface Repeatability {
+  readonly source: 'commanded' | 'measured';
+  readonly figures: SampleFigures;
+  /** 4·s; `definition` says whose. */
+  readonly unidirectional: Mm;
+  readonly definition: typeof repeatabilityDefinition;
+  /** Where the true standard deviation lies, 95 %; undefined under two runs. */
+  readonly deviation95: Interval | undefined;
+  readonly outlier: Outlier | undefined;
+  readonly drift: Drift | undefined;
+  readonly startPoints: number;
+  /** What the stream's period and the position step could tell apart at all, mm: the widest trip place. 0 for a gauge. */
+  readonly blur: Mm;
+  readonly says: RepeatSays;
+}
+
+/** `tolerance` met, broken, or not to be told from this stream: its own blur is wider. */
+export type RepeatSays = 'within' | 'beyond' | 'too-coarse' | 'too-few';
+
+/** Fewer runs than this say nothing about repeating. */
+export const fewestRuns = 3;
+
+/**
+ * Judges how well an axis comes back to its switch. Gauge readings, where all were taken, make it `measured`. `tolerance` is the accepted span, mm. Places as intervals:
+ * the span is certainly broken where even the nearest ends lie further apart, certainly kept where even the furthest do not.
+ */
+export function judgeRepeatability(trips: readonly Trip[], tolerance: Mm): Repeatability | undefined {
+  if (trips.length === 0) return undefined;
+  const gauges = trips.flatMap(({ gauge }) => gauge ?? []);
+  const measured = gauges.length === trips.length;
+  const places: readonly Interval[] = measured
+    ? gauges.map((gauge) => ({ low: gauge, high: gauge }))
+    : trips.map(({ place }) => place);
+  const values = places.map(middleOf);
+  const figures = sampleFigures(values);
+  return {
+    source: measured ? 'measured' : 'commanded',
+    figures,
+    unidirectional: mm(4 * figures.s),
+    definition: repeatabilityDefinition,
+    deviation95: figures.n > 1 ? deviationInterval(figures.s, figures.n) : undefined,
+    outlier: outlierOf(values),
+    drift: driftOf(values),
+    startPoints: new Set(trips.flatMap(({ start }) => (start === undefined ? [] : Math.round(start)))).size,
+    blur: mm(Math.max(...places.map(widthOf))),
+    says: saysOf(places, tolerance),
+  };
+}
+
+function saysOf(places: readonly Interval[], tolerance: Mm): RepeatSays {
+  if (places.length < fewestRuns) return 'too-few';
+  const surely = Math.max(...places.map(({ low }) => low)) - Math.min(...places.map(({ high }) => high));
+  if (surely > tolerance) return 'beyond';
+  const atMost = Math.max(...places.map(({ high }) => high)) - Math.min(...places.map(({ low }) => low));
+  return atMost <= tolerance ? 'within' : 'too-coarse';
+}
+
+/**
+ * The blur a stream puts on a trip, mm: what the axis travels between two reports, and one position step. `speed` mm/s of the approach that trips, `period` ms.
+ */
+export const blurOf = (speed: number, period: number, step: Mm): Mm =>
+  mm((Math.abs(speed) * period) / 1000 + step);
+
+/** The slowest report period, ms, from which a tolerance can be told at all: half of it for the blur. Infinity at rest. */
+export const periodFor = (tolerance: Mm, speed: number, step: Mm): number =>
+  Math.max(0, ((tolerance / 2 - step) / Math.abs(speed)) * 1000);
