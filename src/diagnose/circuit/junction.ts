@@ -9,7 +9,7 @@ export const junctionAmps = (diode: Diode, volts: number): number =>
   diode.saturation * Math.expm1(volts / scaleOf(diode)) + leastConductance * volts;
 
 /** The slope of the current, S. */
-export const junctionSiemens = (diode: Diode, volts: number): number =>
+export const junctionSlope = (diode: Diode, volts: number): number =>
   (diode.saturation * Math.exp(volts / scaleOf(diode))) / scaleOf(diode) + leastConductance;
 
 /**

@@ -103,11 +103,11 @@ export class LinearPart {
       add(right, from, 0, -element.amps);
       add(right, to, 0, element.amps);
     } else {
-      const siemens = element.kind === 'resistor' ? 1 / element.ohms : standIn;
-      add(matrix, from, from, siemens);
-      add(matrix, to, to, siemens);
-      add(matrix, from, to, -siemens);
-      add(matrix, to, from, -siemens);
+      const conductance = element.kind === 'resistor' ? 1 / element.ohms : standIn;
+      add(matrix, from, from, conductance);
+      add(matrix, to, to, conductance);
+      add(matrix, from, to, -conductance);
+      add(matrix, to, from, -conductance);
     }
   }
 }

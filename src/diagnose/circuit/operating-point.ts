@@ -1,6 +1,6 @@
 import { Matrix, solve as solveLinear } from 'ml-matrix';
 import { type Shortened, shortened } from './chains.ts';
-import { damped, junctionAmps, junctionSiemens } from './junction.ts';
+import { damped, junctionAmps, junctionSlope } from './junction.ts';
 import { LinearPart, standIn } from './linear.ts';
 import type { Diode, Node } from './network.ts';
 import type { Stamped } from './stamped.ts';
@@ -83,8 +83,8 @@ function slopes(
   return new Matrix(
     diodes.map((_, row) =>
       diodes.map((diode, at) => {
-        const siemens = standIn - junctionSiemens(diode, volts[at] ?? 0);
-        return (row === at ? 1 : 0) - (ohms[row]?.[at] ?? 0) * siemens;
+        const conductance = standIn - junctionSlope(diode, volts[at] ?? 0);
+        return (row === at ? 1 : 0) - (ohms[row]?.[at] ?? 0) * conductance;
       }),
     ),
   );
@@ -101,7 +101,7 @@ function sourceOhms(
   const { ohms } = linear.ports();
   const swing = solveLinear(slopes(diodes, volts, ohms), Matrix.columnVector([...ports])).to1DArray();
   const pushed = diodes.map(
-    (diode, at) => (standIn - junctionSiemens(diode, volts[at] ?? 0)) * (swing[at] ?? 0),
+    (diode, at) => (standIn - junctionSlope(diode, volts[at] ?? 0)) * (swing[at] ?? 0),
   );
   return here + linear.voltsAt(node, pushed, 0);
 }
