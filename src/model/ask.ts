@@ -5,9 +5,11 @@ import type { Millis, Seconds } from './units.ts';
 /** Everything a person is ever asked, by action. Words for each live in `words`; nothing here is prose. */
 export type Ask = AskCommon & AskAction;
 
+/** What an ask belongs to. `resume` asks come first after a resume and `learn` asks teach a stream: neither belongs to a check. */
+export type AskedFor = CheckName | 'resume' | 'learn';
+
 interface AskCommon {
-  /** `resume` asks come first after a resume and belong to no check. */
-  readonly check: CheckName | 'resume';
+  readonly check: AskedFor;
   readonly seconds: Seconds;
 }
 
@@ -36,6 +38,13 @@ export type AskAction =
       readonly why?: 'wrong-plug' | 'still-out' | 'stream-says-out';
     }
   | { readonly action: 'clear'; readonly subject: Subject }
+  | {
+      readonly action: 'move';
+      readonly axis: AxisLetter;
+      readonly direction: 'positive' | 'negative';
+      readonly distance: number;
+      readonly unit: 'mm' | 'degrees';
+    }
   | { readonly action: 'look'; readonly topic: 'touched'; readonly subject: Subject }
   | { readonly action: 'look'; readonly topic: 'power'; readonly subject: Subject }
   | {
@@ -44,6 +53,8 @@ export type AskAction =
       readonly subject?: Subject;
       readonly axes?: readonly AxisLetter[];
       readonly at?: PlugEnd;
+      /** What the stream showed, where that is what is asked about. */
+      readonly shows?: readonly string[];
     };
 
 export interface PressAsk {
@@ -58,7 +69,23 @@ export interface PressAsk {
 }
 
 export type PlugEnd = 'switch' | 'controller';
-export type ConfirmTopic = 'propped' | 'signal-plug' | 'still-out' | 'stop-area-clear' | 'stayed-off';
+export type ConfirmTopic =
+  | 'propped'
+  | 'signal-plug'
+  | 'still-out'
+  | 'stop-area-clear'
+  | 'stayed-off'
+  | LearnTopic
+  | 'request';
+/** Questions about an unknown stream that watching alone does not answer. */
+export type LearnTopic =
+  | 'ready-to-move'
+  | 'which-value'
+  | 'which-base'
+  | 'which-position'
+  | 'together'
+  | 'means-active'
+  | 'reads-right';
 
 /** Every word a person may answer with. Which of them an ask takes is `answersTo(ask)`. */
 export type Answer =

@@ -1,4 +1,4 @@
-import type { Answer, EndedBy, PlugEnd } from './ask.ts';
+import type { Answer, AskedFor, EndedBy, PlugEnd } from './ask.ts';
 import type { Machine, Subject } from './machine.ts';
 import type { UnreadableWhy } from './reading.ts';
 import type { Millis, Seconds } from './units.ts';
@@ -35,7 +35,7 @@ export interface SessionFacts {
 export interface AskRecord {
   readonly id: number;
   readonly again: number | undefined;
-  readonly check: CheckName | 'resume';
+  readonly check: AskedFor;
   readonly subject: Subject | undefined;
   readonly text: string;
   readonly cautions: readonly string[];

@@ -1,5 +1,6 @@
 import type { Ask, ConfirmTopic } from '../model/ask.ts';
 import { type Machine, verticalAxes } from '../model/machine.ts';
+import { learnWords, requestWords } from './ask-learn.ts';
 import { cautions, dropCaution } from './cautions.ts';
 import { listed } from './figures.ts';
 import type { AskWords } from './instruction.ts';
@@ -36,6 +37,8 @@ export function confirmWords(ask: Confirm, machine: Machine): AskWords {
     'still-out': stillOut,
     'stop-area-clear': stopAreaClear,
     'stayed-off': stayedOff,
+    ...learnWords,
+    request: requestWords,
   } satisfies Record<ConfirmTopic, (ask: Confirm, machine: Machine) => AskWords>;
   return told[ask.topic](ask, machine);
 }

@@ -1,6 +1,7 @@
 import type { Ask } from '../model/ask.ts';
 import type { Machine } from '../model/machine.ts';
 import { clearWords, handsOffWords, powerWords } from './ask-hands.ts';
+import { moveWords } from './ask-learn.ts';
 import { confirmWords, lookWords } from './ask-look.ts';
 import { plugWords } from './ask-plug.ts';
 import { pressWords, releaseWords } from './ask-press.ts';
@@ -20,6 +21,7 @@ const words = {
   unplug: plugWords,
   replug: plugWords,
   clear: clearWords,
+  move: moveWords,
   look: lookWords,
   confirm: confirmWords,
 } satisfies Words;

@@ -66,10 +66,22 @@ function detailsOf(ask: Ask): JsonLine {
     case 'unplug':
     case 'replug':
       return { at: ask.at, conductor: ask.conductor };
+    case 'move':
+      return {
+        axis: ask.axis,
+        direction: ask.direction,
+        distance: ask.distance,
+        unit: ask.unit,
+      };
     case 'look':
       return { topic: ask.topic };
     case 'confirm':
-      return { topic: ask.topic, ...given('at', ask.at), ...axesLine(ask.axes) };
+      return {
+        topic: ask.topic,
+        ...given('at', ask.at),
+        ...axesLine(ask.axes),
+        ...given('shows', ask.shows),
+      };
     case 'hands-off':
     case 'release':
     case 'clear':

@@ -3,6 +3,7 @@ import type { Machine } from '../../model/machine.ts';
 import type { Verdict } from '../../model/verdict.ts';
 import type { FaceEvent, Heard, ShownAsk } from '../../session/operator.ts';
 import { answerWords } from '../../words/answer-words.ts';
+import { askedForTitle } from '../../words/asked-for.ts';
 import { secondsText } from '../../words/figures.ts';
 import { saidOf } from '../../words/findings/catalogue.ts';
 import { missingWords } from '../../words/missing-words.ts';
@@ -47,8 +48,7 @@ const exitWords = {
   2: 'evidence is missing, or the session was stopped; go on with --resume.',
 } as const;
 
-const titleOf = ({ ask }: ShownAsk): string =>
-  ask.check === 'resume' ? 'Before going on' : checkWords[ask.check].title;
+const titleOf = ({ ask }: ShownAsk): string => askedForTitle(ask.check);
 
 function askLines(shown: ShownAsk): readonly string[] {
   const { id, again, ask, text, cautions, answers } = shown;

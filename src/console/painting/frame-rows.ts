@@ -1,6 +1,6 @@
 import { seconds } from '../../model/units.ts';
+import { askedForTitle } from '../../words/asked-for.ts';
 import { secondsText } from '../../words/figures.ts';
-import { checkWords } from '../../words/verdict-words.ts';
 import { answerKeys } from '../faces/answer-keys.ts';
 import { cellsOf, fitted, wrapped } from './cells.ts';
 import { type Canvas, type Row, row, textOf } from './row.ts';
@@ -9,7 +9,7 @@ import type { AskOnScreen, ScreenState } from './screen-state.ts';
 /** What the tool is and is not, and how far the work has come. */
 export function topRow({ ask, verdicts }: ScreenState, { width }: Canvas): Row {
   const check =
-    ask === undefined || ask.shown.ask.check === 'resume' ? '' : checkWords[ask.shown.ask.check].title;
+    ask === undefined || ask.shown.ask.check === 'resume' ? '' : askedForTitle(ask.shown.ask.check);
   const right = [check, ask && `ask ${ask.shown.id}`, `${verdicts} judged`].filter(Boolean).join(', ');
   const left = ' tellwire listens only and cannot stop the machine';
   const room = width - cellsOf(right) - 1;

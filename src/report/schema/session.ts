@@ -31,7 +31,7 @@ export const sessionSchema = z.strictObject({
 export const askRecordSchema = z.strictObject({
   id: z.int(),
   again: z.int().exactOptional(),
-  check: z.union([checkSchema, z.literal('resume')]),
+  check: z.union([checkSchema, z.literal('resume'), z.literal('learn')]),
   subject: z.string().exactOptional(),
   text: z.string(),
   cautions: z.array(z.string()),

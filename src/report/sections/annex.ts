@@ -1,9 +1,9 @@
 import type { UnreadableWhy } from '../../model/reading.ts';
 import type { Millis } from '../../model/units.ts';
+import { askedForTitle } from '../../words/asked-for.ts';
 import { counted, timeText } from '../../words/figures.ts';
 import { blankWords } from '../../words/record-words.ts';
 import { endedWords, unreadableWords } from '../../words/stream-words.ts';
-import { checkWords } from '../../words/verdict-words.ts';
 import { type Block, text } from '../document.ts';
 import type { ReportRecord } from '../record.ts';
 
@@ -71,7 +71,7 @@ function dialogueBlocks({ dialogue }: ReportRecord): readonly Block[] {
       rows: dialogue.map((ask) => [
         ask.again === undefined ? `${ask.id}` : [`${ask.id}`, `again ${ask.again}`],
         moment(ask.from),
-        ask.check === 'resume' ? 'Resume' : checkWords[ask.check].title,
+        ask.check === 'resume' ? 'Resume' : askedForTitle(ask.check),
         ask.text,
         ask.cautions.map((each) => `${cautions.indexOf(each) + 1}`).join(', '),
         ask.by === undefined ? 'not ended' : endedWords[ask.by],

@@ -1,0 +1,60 @@
+import type { Field, LinesMeant } from '../../model/stream-description.ts';
+import type { HeardLine } from './observed.ts';
+
+/** A way of choosing lines, and the lines it chooses. */
+export interface LineKind {
+  readonly lines: LinesMeant;
+  readonly members: readonly number[];
+}
+
+const mostKinds = 160;
+const fewest = 4;
+const smallestShare = 0.003;
+
+/**
+ * Every way of choosing lines that may single out one kind of report among several: all, by how many values, by the first name, by
+ * the word or small number that one of the first two values is. Of those that choose the same lines the closest one stays.
+ */
+export function lineKindsOf(heard: readonly HeardLine[]): readonly LineKind[] {
+  const chosen = new Map<string, { lines: LinesMeant; rank: number; members: number[] }>();
+  for (const [index, line] of heard.entries()) {
+    for (const [rank, lines] of waysOf(line).entries()) {
+      const key = JSON.stringify(lines);
+      const found = chosen.get(key);
+      if (found) found.members.push(index);
+      else if (chosen.size < mostKinds * 50) chosen.set(key, { lines, rank, members: [index] });
+    }
+  }
+  const least = Math.max(fewest, heard.length * smallestShare);
+  const large = [...chosen.values()].filter(({ members }) => members.length >= least);
+  const distinct = new Map<string, (typeof large)[number]>();
+  for (const kind of large) {
+    const same = signature(kind.members);
+    const other = distinct.get(same);
+    if (!other || kind.rank > other.rank) distinct.set(same, kind);
+  }
+  return [...distinct.values()].sort((a, b) => b.members.length - a.members.length).slice(0, mostKinds);
+}
+
+/** From the loosest to the closest. */
+function waysOf({ fields, count }: HeardLine): readonly LinesMeant[] {
+  const [first] = fields;
+  if (!first) return [{}];
+  const named = /^[a-z_]/i.test(first.path) ? [{ begins: first.path }] : [];
+  const tags = fields.filter(({ place, path }) => place < 2 && isPlain(path)).filter(isTag);
+  const single = tags.map(({ path, text }) => ({ values: { [path]: text } }));
+  const [one, two] = tags;
+  const both = one && two ? [{ values: { [one.path]: one.text, [two.path]: two.text } }] : [];
+  return [{}, { count }, ...named, ...single, ...both];
+}
+
+const isPlain = (path: string) => !/^(?:word|number)-\d+$|\*$/.test(path) && path !== '__proto__';
+const isTag = ({ text }: Field) => /^(?=.*[a-z])[\w.-]{1,24}$/i.test(text) || /^\d{1,2}$/.test(text);
+
+/** Two sets of lines of one size and one sum of mixed indexes are the same set, but for a chance nobody meets. */
+function signature(members: readonly number[]): string {
+  let sum = 0;
+  for (const index of members)
+    sum = (sum + Math.imul(index + 1, 0x9e3779b1) * (1 + (index % 8191))) % 2 ** 52;
+  return `${members.length} ${members[0]} ${members.at(-1)} ${sum}`;
+}

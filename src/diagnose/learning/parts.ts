@@ -1,0 +1,58 @@
+import { type Part, partOf } from '../../model/stream-description.ts';
+import type { Series } from './series.ts';
+
+/** A name with more different texts than this counts something; it shows no switch. */
+const mostTexts = 256;
+const mostCharacters = 64;
+const mostBits = 48;
+/** A text that came more rarely is damage. */
+export const rare = 0.002;
+
+/** Everything that may be looked at in a name, each with what it reads from every text; only what varies. */
+export function partsIn(
+  series: Series,
+): readonly { readonly part: Part; readonly symbols: readonly (string | undefined)[] }[] {
+  const common = series.texts.filter(
+    (_, i) => (series.counts[i] ?? 0) > Math.max(1, series.at.length * rare),
+  );
+  if (common.length > mostTexts || series.texts.length > mostTexts * 8) return [];
+  return [...partsFor(series.field, common)].flatMap((part) => {
+    const symbols = series.texts.map((text) => partOf(text, part));
+    const seen = new Set(common.map((text) => partOf(text, part)));
+    return seen.size > 1 ? [{ part, symbols }] : [];
+  });
+}
+
+function* partsFor(field: string, texts: readonly string[]): Generator<Part> {
+  if (field.endsWith('.*')) {
+    const words = new Set(texts.flatMap((text) => text.split(' ')).filter((word) => word !== ''));
+    for (const word of words) yield { kind: 'word', word };
+    // Letters stand by themselves, or run together to what is no word of its own.
+    const letters = new Set([...words].join(''));
+    if ([...words].some((word) => word.length === 1) && letters.size <= 32)
+      for (const letter of letters) if (letter >= 'A') yield { kind: 'letter', letter };
+    return;
+  }
+  if (texts.length <= 24) yield { kind: 'whole' };
+  const length = texts.reduce((most, text) => Math.max(most, text.length), 0);
+  const usual = mostCommonLength(texts);
+  if (
+    usual > 1 &&
+    usual <= mostCharacters &&
+    texts.filter((text) => text.length === usual).length > texts.length / 2
+  )
+    for (let index = 0; index < usual; index++) yield { kind: 'character', index, length: usual };
+  const figures = texts.filter((text) => /^(?:0[bx])?[0-9a-f]{1,40}$/i.test(text));
+  if (figures.length < texts.length / 2 || length > mostBits) return;
+  for (const base of [2, 10, 16] as const) {
+    const readable = figures.filter((text) => partOf(text, { kind: 'bit', base, bit: 0 }) !== undefined);
+    if (readable.length < figures.length * 0.9) continue;
+    for (let bit = 0; bit < mostBits; bit++) yield { kind: 'bit', base, bit };
+  }
+}
+
+function mostCommonLength(texts: readonly string[]): number {
+  const counts = new Map<number, number>();
+  for (const { length } of texts) counts.set(length, (counts.get(length) ?? 0) + 1);
+  return [...counts].sort(([, a], [, b]) => b - a)[0]?.[0] ?? 0;
+}

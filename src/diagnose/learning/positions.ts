@@ -1,0 +1,102 @@
+import type { AxisLetter } from '../../model/machine.ts';
+import { median } from '../../model/statistics.ts';
+import { numberIn } from '../../model/stream-description.ts';
+import type { Trial } from './observed.ts';
+import { isSamePlace, type Series } from './series.ts';
+
+/** A number that went with an axis and with nothing else. */
+export interface Position {
+  readonly series: Series;
+  /** mm or degrees for one of what is counted. */
+  readonly scale: number;
+  /** Different values while it was moved: one that jumps to its end shows where the axis is sent, not where it is. */
+  readonly values: number;
+  readonly lines: number;
+}
+
+/** By so much of the distance another axis' move, or a press, may change it; and a distance may be misjudged. */
+const stray = 0.03;
+const inexact = 0.02;
+
+/** Everything that followed an axis, the same place once; the one with more values between its ends before one with fewer. */
+export function positionsOf(
+  axis: AxisLetter,
+  all: readonly Series[],
+  trials: readonly Trial[],
+  trialOf: Int32Array,
+): readonly Position[] {
+  const found: Position[] = [];
+  for (const series of all) {
+    const position = followed(axis, series, trials, trialOf);
+    if (!position) continue;
+    const same = found.findIndex((each) => isSamePlace(each.series, series));
+    const other = found[same];
+    if (!other) found.push(position);
+    else if (closer(position, other)) found[same] = position;
+  }
+  const exact = found.filter(({ scale }) => isUsual(scale));
+  const fitting = exact.length > 0 ? exact : found;
+  const most = fitting.reduce((best, { values }) => Math.max(best, values), 0);
+  return fitting.filter(({ values }) => values >= most * 0.6);
+}
+
+/** In as many lines, and chosen more closely. */
+function closer(one: Position, other: Position): boolean {
+  if (one.lines < other.lines * 0.98) return false;
+  if (one.lines * 0.98 > other.lines) return true;
+  const rank = ({ series: { field, lines } }: Position) =>
+    (/^(?:word|number)-\d/.test(field) ? 10 : 0) +
+    (lines.begins ? 0 : lines.values ? 1 : lines.count === undefined ? 2 : 3);
+  return rank(one) < rank(other);
+}
+
+const isUsual = (scale: number) => scale === 1 || scale === 25.4;
+
+function followed(
+  axis: AxisLetter,
+  series: Series,
+  trials: readonly Trial[],
+  trialOf: Int32Array,
+): Position | undefined {
+  const numbers = series.texts.map(numberIn);
+  const readable = series.values.filter((value) => numbers[value] !== undefined).length;
+  if (readable < series.at.length * 0.9) return undefined;
+  const heard: number[][] = trials.map(() => []);
+  for (const [i, index] of series.at.entries()) {
+    const value = numbers[series.values[i] ?? 0];
+    if (value !== undefined) heard[trialOf[index] ?? -1]?.push(value);
+  }
+  const steps = heard.map((values) => (median(values.slice(-3)) ?? 0) - (median(values.slice(0, 3)) ?? 0));
+  const own = trials.flatMap(({ asked }, i) =>
+    asked.kind === 'move' && asked.axis === axis
+      ? [{ by: asked.by, step: steps[i] ?? 0, values: heard[i] ?? [] }]
+      : [],
+  );
+  if (own.length < 2 || own.some(({ values }) => values.length < 6)) return undefined;
+  const ratios = own.map(({ by, step }) => step / by);
+  const ratio = median(ratios) ?? 0;
+  if (!(ratio > 0) || ratios.some((each) => Math.abs(each / ratio - 1) > inexact * 2)) return undefined;
+  const least = Math.min(...own.map(({ by }) => Math.abs(by))) * ratio;
+  const elsewhere = trials.some(
+    ({ asked }, i) =>
+      !(asked.kind === 'move' && asked.axis === axis) && Math.abs(steps[i] ?? 0) > least * stray,
+  );
+  if (elsewhere || !own.every(({ by, step, values }) => isMonotone(values, by, Math.abs(step))))
+    return undefined;
+  const values = own.reduce((sum, each) => sum + new Set(each.values).size, 0);
+  return { series, scale: scaleOf(ratio), values, lines: series.at.length };
+}
+
+/** It goes one way only, but for lines that arrived damaged. */
+function isMonotone(values: readonly number[], by: number, length: number): boolean {
+  const back = values.filter(
+    (value, i) => i > 0 && (value - (values[i - 1] ?? value)) * by < -length * 0.02,
+  ).length;
+  return back <= Math.max(0, Math.ceil(values.length * 0.06));
+}
+
+/** A millimetre or an inch where it is within what a person misjudges; else as counted, to four figures. */
+function scaleOf(ratio: number): number {
+  for (const usual of [1, 25.4]) if (Math.abs(ratio * usual - 1) < inexact) return usual;
+  return Number((1 / ratio).toPrecision(4));
+}
