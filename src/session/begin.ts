@@ -12,6 +12,19 @@ export interface Beginning {
   readonly header: SessionHeader;
 }
 
+/** Refuses what cannot be begun, before any port is opened for it. */
+export function checkBeginning({ folder: path, resume, machineText }: CommissionOptions): void {
+  const folder = new SessionFolder(path);
+  if (resume && folder.exists) return;
+  folder.refuseIfFilled();
+  if (machineText !== undefined) return;
+  throw new ToolError(
+    'wrong-usage',
+    'No machine file was given.',
+    'Name one with --machine; tellwire check --new machine prints one to begin with.',
+  );
+}
+
 /** A new session in an empty folder, or the one that is there. */
 export function begin(options: CommissionOptions): Beginning {
   const folder = new SessionFolder(options.folder);
@@ -20,14 +33,7 @@ export function begin(options: CommissionOptions): Beginning {
     refuseIfChanged(saved, options);
     return { folder, saved, machine: saved.machine, header: saved.header };
   }
-  const { machineText, checks, presses, restSeconds, only, toolVersion, startedUtc } = options;
-  if (machineText === undefined) {
-    throw new ToolError(
-      'wrong-usage',
-      'No machine file was given.',
-      'Name one with --machine; tellwire check --new machine prints one to begin with.',
-    );
-  }
+  const { machineText = '', checks, presses, restSeconds, only, toolVersion, startedUtc } = options;
   const header: SessionHeader = {
     format: 1,
     tool: toolVersion,

@@ -3,9 +3,10 @@ import { ToolError } from '../model/tool-error.ts';
 import { ms } from '../model/units.ts';
 import type { Verdict } from '../model/verdict.ts';
 import { exitCodeFor } from '../report/exit-code.ts';
-import { begin } from './begin.ts';
+import { begin, checkBeginning } from './begin.ts';
 import type { CommissionOptions } from './commission-options.ts';
 import { conductLive } from './live.ts';
+import { openedFirst } from './opened-first.ts';
 import { Recorder } from './recorder.ts';
 import { courseOf, judgeSaved, readSession } from './saved-session.ts';
 import { SessionClock } from './session-clock.ts';
@@ -26,6 +27,17 @@ const resumeStep = 1000;
 
 /** Runs a commissioning from opening the port to the written report. Rejects with a ToolError where the tool itself cannot go on. */
 export async function commission(options: CommissionOptions): Promise<CommissionOutcome> {
+  checkBeginning(options);
+  const source = await openedFirst(options.source, options.time);
+  try {
+    return await run({ ...options, source });
+  } catch (cause) {
+    await source.close();
+    throw cause;
+  }
+}
+
+async function run(options: CommissionOptions): Promise<CommissionOutcome> {
   const { folder, saved, machine, header } = begin(options);
   const clock = new SessionClock(options.time, saved ? ms(saved.retraced.lastAt + resumeStep) : ms(0));
   const reader = new StreamReader();

@@ -1,6 +1,7 @@
 import type { Ask, AskEnd } from '../model/ask.ts';
 import type { Reading } from '../model/reading.ts';
 import { type Millis, ms, seconds } from '../model/units.ts';
+import type { Verdict } from '../model/verdict.ts';
 import { askWords } from '../words/ask-words.ts';
 import { OpenAsk } from './asks-open.ts';
 import type { ConductParts } from './conduct-parts.ts';
@@ -155,28 +156,24 @@ export class Conduct {
     this.close(open, end);
     const { course } = this.parts;
     if (open.ask.check !== 'resume') this.book.give(course.end(end, this.now()));
-    else {
-      course.aside(open.ask, end);
-      if (end.answer !== 'yes') this.beginRowAgain(open.ask);
-    }
+    else this.begunAnew(course.aside(open.ask, end, this.now()));
   }
 
-  /** A plug that was out when the session broke off and may not be out any more: its row cannot be gone on with. */
-  private beginRowAgain(aside: Ask): void {
-    const { course, recorder, face } = this.parts;
-    const { pending } = course;
-    const isItsRow =
-      pending && 'subject' in pending && 'subject' in aside && pending.subject === aside.subject;
-    if (!isItsRow || this.again === undefined) return;
-    recorder.note<'ended'>({ kind: 'ended', id: this.again, by: 'gap' }, this.now());
-    face.show({ kind: 'ended', id: this.again, by: 'gap' });
+  /** Where its row began anew, the ask that was in flight when the session broke off does not come again. */
+  private begunAnew(verdicts: readonly Verdict[] | undefined): void {
+    if (!verdicts) return;
+    if (this.again !== undefined) this.noteEnd(this.again, { by: 'gap' });
     this.again = undefined;
-    this.book.give(course.end({ by: 'gap' }, this.now()));
+    this.book.give(verdicts);
   }
 
-  private close({ id }: OpenAsk, { by, answer, answeredAt }: AskEnd): void {
+  private close({ id }: OpenAsk, end: AskEnd): void {
     this.open = undefined;
     this.looks.cancel();
+    this.noteEnd(id, end);
+  }
+
+  private noteEnd(id: number, { by, answer, answeredAt }: AskEnd): void {
     const told = answer === undefined ? {} : { answer };
     const when = answeredAt === undefined ? {} : { answeredAt };
     this.parts.recorder.note<'ended'>({ kind: 'ended', id, by, ...told, ...when }, this.now());

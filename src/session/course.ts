@@ -1,7 +1,7 @@
 import type { AnyCheck, CheckRun } from '../diagnose/checks/any-check.ts';
 import { cappedWhileOut } from '../diagnose/judging/still-out.ts';
 import { StreamNotes } from '../diagnose/judging/stream-notes.ts';
-import type { Ask, AskEnd } from '../model/ask.ts';
+import { type Ask, type AskEnd, subjectOf } from '../model/ask.ts';
 import type { InputName, Machine, Subject } from '../model/machine.ts';
 import type { Known, Scene } from '../model/procedure.ts';
 import type { Reading, StatusReading } from '../model/reading.ts';
@@ -92,9 +92,14 @@ export class Course {
     return this.ask ? [] : [...this.finishCheck(run), ...this.onward()];
   }
 
-  /** An ask outside the checks ended (after a resume): only the register learns from it. */
-  aside(ask: Ask, end: AskEnd): void {
-    this.register = registerAfter(this.register, ask, end);
+  /**
+   * An ask outside the checks ended (after a resume): the register learns from it. A plug that was out when the session broke off
+   * and may not be out any more spoils its row, which begins anew. Returns undefined where nothing is begun anew.
+   */
+  aside(aside: Ask, end: AskEnd, at: Millis): readonly Verdict[] | undefined {
+    this.register = registerAfter(this.register, aside, end);
+    const isItsRow = this.ask && subjectOf(this.ask) === subjectOf(aside);
+    return end.answer === 'yes' || !isItsRow ? undefined : this.end({ by: 'gap' }, at);
   }
 
   /** Broken off: what was kept is judged, everything else comes out as not tested. */

@@ -42,21 +42,25 @@ export class SessionFolder {
     this.path = path;
   }
 
-  /** Refuses a folder that holds anything: evidence is never written over. */
+  /** A new session's files; refuses a folder that holds anything. */
   static create(path: string, header: SessionHeader, machineText: string): SessionFolder {
-    if (existsSync(path) && readdirSync(path).length > 0) {
-      throw new ToolError(
-        'folder-not-empty',
-        `The folder ${path} is not empty.`,
-        'Name another folder with --out, or go on with the session in it with --resume.',
-      );
-    }
-    mkdirSync(path, { recursive: true });
     const folder = new SessionFolder(path);
+    folder.refuseIfFilled();
+    mkdirSync(path, { recursive: true });
     folder.write(names.machine, machineText);
     for (const name of [names.capture, names.journal]) writeFileSync(folder.file(name), '', { flag: 'a' });
     folder.write(names.header, `${JSON.stringify(header, null, 2)}\n`);
     return folder;
+  }
+
+  /** Evidence is never written over. */
+  refuseIfFilled(): void {
+    if (!existsSync(this.path) || readdirSync(this.path).length === 0) return;
+    throw new ToolError(
+      'folder-not-empty',
+      `The folder ${this.path} is not empty.`,
+      'Name another folder with --out, or go on with the session in it with --resume.',
+    );
   }
 
   /** Whether a session was begun here. */

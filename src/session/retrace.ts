@@ -92,8 +92,14 @@ export class Retrace {
       ...(answer !== undefined && { answer: answer as Answer }),
       ...(answeredAt !== undefined && { answeredAt: ms(answeredAt) }),
     };
-    if (asked.ask.check === 'resume') this.course.aside(asked.ask, end);
-    else this.verdicts.push(...this.course.end(end, ms(at)));
+    if (asked.ask.check !== 'resume') this.verdicts.push(...this.course.end(end, ms(at)));
+    else this.begunAnew(this.course.aside(asked.ask, end, ms(at)));
+  }
+
+  private begunAnew(verdicts: readonly Verdict[] | undefined): void {
+    if (!verdicts) return;
+    this.open.clear();
+    this.verdicts.push(...verdicts);
   }
 
   private readTo(lines: number): void {
