@@ -81,4 +81,7 @@ export function faceOption(given: string | undefined, isTerminal: boolean): Face
 }
 
 /** Repeatable options gather what was given. */
-export const gather = (value: string, before: readonly string[]): readonly string[] => [...before, value];
+export const gather = (value: string, before: readonly string[] = []): readonly string[] => [
+  ...before,
+  value,
+];

@@ -32,7 +32,7 @@ export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> 
   const startedUtc = new Date().toISOString();
   const wishes = { machine, color: wantsColor(flags.color) };
   const { source, time, face } = bench
-    ? await bench.benchForPerson(flags.fault, faceName, wishes)
+    ? await bench.benchForPerson(flags.fault ?? [], faceName, wishes)
     : await portForPerson(port, baud, faceName, wishes);
   const shown = endedBySignals(face);
   try {
@@ -59,7 +59,10 @@ export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> 
 }
 
 /** As named, or where the session that is gone on with had it. */
-function portNamed({ stream, port, fault }: CommissionFlags, resumed: SessionFolder | undefined): string {
+function portNamed(
+  { stream, port, fault = [] }: CommissionFlags,
+  resumed: SessionFolder | undefined,
+): string {
   const found = port ?? resumed?.header().port;
   if (stream !== undefined)
     throw new ToolError(

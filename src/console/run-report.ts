@@ -44,7 +44,7 @@ export const reportFolder = (session: string): string =>
   isBundle(session) ? `${session.replace(/(\.tar)?\.gz$|\.tgz$/, '')}-report` : session;
 
 /** Packs a session into one file and names it. */
-export function bundled(session: string, { bundle, redact, format, json }: ReportFlags): void {
+export function bundled(session: string, { bundle, redact, format = [], json }: ReportFlags): void {
   if (isBundle(session) || format.length > 0)
     throw new ToolError(
       'wrong-usage',

@@ -18,7 +18,7 @@ export const usualScope: Scope = { checks: registered, presses: 3, restSeconds: 
 
 /** The scope that was asked for; a session that is gone on with keeps its own, and asking for another is refused. */
 export function scopeOf(flags: CommissionFlags, machine: Machine, resumed: SessionHeader | undefined): Scope {
-  const { checks, presses, rest, only } = flags;
+  const { checks = [], presses, rest, only = [] } = flags;
   const own: Scope = resumed ? { ...resumed, only: resumed.only } : usualScope;
   const asked: Scope = {
     checks: checks.length === 0 ? own.checks : checksOption(checks, registered),

@@ -8,7 +8,7 @@ export const benchCommand = (done: Run): Command =>
   new Command('bench')
     .description('serve the simulated machine in real time; JSON lines on standard input move its hands')
     .option('--serve <where>', 'pty, or tcp://host:port; port 0 takes a free one', 'tcp://127.0.0.1:0')
-    .option('--fault <fault:input>', 'plant a fault; repeatable', gather, [])
+    .option('--fault <fault:input>', 'plant a fault; repeatable', gather)
     .option('--faults', 'list the faults it knows')
     .option('--print-machine', 'print its machine file')
     .option('--json', 'with --faults: as a JSON array')
@@ -37,7 +37,7 @@ async function printMachine(): Promise<void> {
 }
 
 /** Serves until the program is told to end or nobody reads its answers any more. */
-async function serve({ serve: where, fault }: BenchFlags): Promise<void> {
+async function serve({ serve: where, fault = [] }: BenchFlags): Promise<void> {
   const [{ Bench }, { serveBench }, { realTime }] = await Promise.all([
     import('../../bench/bench.ts'),
     import('../../bench/serve.ts'),

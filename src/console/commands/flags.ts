@@ -8,13 +8,13 @@ export interface CommissionFlags {
   readonly stream?: string;
   readonly baud: string;
   readonly operator?: string;
-  readonly only: readonly string[];
-  readonly checks: readonly string[];
+  readonly only?: readonly string[];
+  readonly checks?: readonly string[];
   readonly presses?: string;
   readonly rest?: string;
   readonly out?: string;
   readonly resume?: boolean;
-  readonly fault: readonly string[];
+  readonly fault?: readonly string[];
   readonly color: boolean;
 }
 
@@ -26,14 +26,14 @@ export interface CheckFlags {
 
 export interface BenchFlags {
   readonly serve: string;
-  readonly fault: readonly string[];
+  readonly fault?: readonly string[];
   readonly faults?: boolean;
   readonly printMachine?: boolean;
   readonly json?: boolean;
 }
 
 export interface ReportFlags {
-  readonly format: readonly string[];
+  readonly format?: readonly string[];
   readonly out?: string;
   readonly bundle?: string | true;
   readonly redact?: boolean;

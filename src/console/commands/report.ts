@@ -11,7 +11,6 @@ export const reportCommand = (done: Run): Command =>
       '--format <formats>',
       'md, html, json, csv, vcd, between commas; left out: md, html, json',
       gather,
-      [],
     )
     .option('--out <folder>', 'where to write; left out: into the session folder, or beside the bundle')
     .option(
@@ -29,7 +28,7 @@ export const reportCommand = (done: Run): Command =>
       if (flags.bundle !== undefined) bundled(session, flags);
       else
         withSession(session, (folder) =>
-          reported(folder, flags.format, json, flags.out ?? reportFolder(session)),
+          reported(folder, flags.format ?? [], json, flags.out ?? reportFolder(session)),
         );
       done(0);
     });
