@@ -12,7 +12,7 @@ export type FoundInput =
   /** Nothing in the stream changed when it was pressed. */
   | { readonly kind: 'not-in-stream' }
   /** Something follows it, and as well these others. */
-  | { readonly kind: 'together'; readonly inputs: readonly InputName[] }
+  | { readonly kind: 'together'; readonly inputs: readonly InputName[]; readonly choices: readonly Choice[] }
   /** Something follows it, in so few presses that it may be chance. */
   | { readonly kind: 'too-few' }
   /** Things changed when it was pressed, and none of them followed the presses alone. */
@@ -59,7 +59,11 @@ function foundFor(input: InputName, answers: readonly Answer[], trials: readonly
   if (first) return { kind: 'found', choices: [first, ...more] };
   if (tooFew) return { kind: 'too-few' };
   const inputs = togetherWith(input, answers, trials);
-  if (inputs.length > 0) return { kind: 'together', inputs };
+  if (inputs.length > 0) {
+    const isAny = ({ asked }: Trial) =>
+      asked.kind === 'press' && (asked.input === input || inputs.includes(asked.input));
+    return { kind: 'together', inputs, choices: rankedFor(isAny, answers, trials).choices };
+  }
   const quiet = (answer: Answer) => trials.every(({ asked }, i) => asked.kind !== 'rest' || !answer.left[i]);
   const changed = answers.some(
     (answer) => quiet(answer) && trials.some((trial, i) => isOwn(trial) && answer.left[i]),

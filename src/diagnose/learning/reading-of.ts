@@ -45,6 +45,11 @@ export function baseOf(choices: readonly Choice[]): BaseReading {
   const highest = choices.flatMap(({ answers }) =>
     answers.map(({ part }) => (part.kind === 'bit' && part.base === 10 ? part.bit : 0)),
   );
+  // The last bit of a number is its last figure's, in any base.
+  const lowest = choices.every(({ answers }) =>
+    answers.every(({ part }) => part.kind !== 'bit' || part.bit === 0),
+  );
+  if (lowest) return { base: only };
   const [a, b, ...more] = fit;
   if (!fit.includes(2) && Math.max(...highest) <= 2 && all.every((text) => text.length === 1))
     return { base: 10 };
