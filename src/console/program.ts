@@ -28,7 +28,11 @@ It listens to the controller's status stream, asks you to press and unplug one t
 It commands no motion, cannot stop the machine and is no safety function.`;
 
 const exits = `
-Exit codes: 0 all asked for was shown, 1 a fault or limitation, 2 evidence missing or stopped (resumable), 3 wrong usage or the tool's own failure.`;
+Exit codes:
+  0  all that was asked for was shown
+  1  a fault or a limitation was found
+  2  evidence is missing, or it was stopped: --resume goes on
+  3  wrong usage, or the tool itself failed`;
 
 /** Runs one command line to its end and gives the exit code. Never throws. */
 export async function runProgram(words: readonly string[]): Promise<number> {
@@ -47,7 +51,8 @@ export async function runProgram(words: readonly string[]): Promise<number> {
         program,
       ),
     );
-  for (const stream of [process.stdout, process.stderr]) stream.on('error', () => {});
+  for (const stream of [process.stdout, process.stderr])
+    if (stream.listenerCount('error') === 0) stream.on('error', () => {});
   try {
     if (words.length === 0) {
       process.stderr.write(program.helpInformation());
