@@ -6,6 +6,8 @@ import { toMicrosecond } from './capture.ts';
 /** One opening of a port, until it is lost or closed. */
 export interface Connection {
   write(bytes: Uint8Array): void;
+  /** Resolves when what was written so far has been taken by the system, or cannot be any more. */
+  flushed(): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -13,6 +15,11 @@ export interface ConnectionEvents {
   bytes(bytes: Uint8Array): void;
   /** Once, and not after `close`. */
   lost(why: string): void;
+}
+
+/** A source that says when the system has taken what was written. */
+export interface KeptSource extends Source {
+  flushed(): Promise<void>;
 }
 
 /** Opens the port once; rejects with a ToolError. */
@@ -25,7 +32,7 @@ const retryEvery = ms(500);
  * A source that opens its port again by itself after a loss, until it is closed. The first opening rejects where it fails; later
  * ones are tried again in silence.
  */
-export function keptOpen(port: string, time: Timekeeper, connect: Connect): Source {
+export function keptOpen(port: string, time: Timekeeper, connect: Connect): KeptSource {
   let hear: ((event: SourceEvent) => void) | undefined;
   let current: Connection | undefined;
   let stopRetry: (() => void) | undefined;
@@ -93,6 +100,7 @@ export function keptOpen(port: string, time: Timekeeper, connect: Connect): Sour
         );
       current.write(bytes);
     },
+    flushed: () => current?.flushed() ?? Promise.resolve(),
     async close() {
       state = 'closed';
       stopRetry?.();

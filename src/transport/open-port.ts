@@ -1,6 +1,7 @@
-import type { Source, Timekeeper } from '../model/source.ts';
+import type { Timekeeper } from '../model/source.ts';
 import { ToolError } from '../model/tool-error.ts';
 import { visible } from '../model/visible.ts';
+import type { KeptSource } from './kept-open.ts';
 import { serialSource } from './serial.ts';
 import { tcpAddress, tcpSource } from './tcp.ts';
 
@@ -11,7 +12,7 @@ const allowed =
 export function openPort(
   text: string,
   { baud, time }: { readonly baud: number; readonly time: Timekeeper },
-): Source {
+): KeptSource {
   const shown = visible(text);
   if (text.trim() === '' || shown !== text)
     throw new ToolError('wrong-usage', `"${shown}" names no port.`, allowed);

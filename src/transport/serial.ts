@@ -1,7 +1,7 @@
 import { statSync } from 'node:fs';
-import type { Source, Timekeeper } from '../model/source.ts';
+import type { Timekeeper } from '../model/source.ts';
 import { ms } from '../model/units.ts';
-import { type Connection, type ConnectionEvents, keptOpen } from './kept-open.ts';
+import { type Connection, type ConnectionEvents, type KeptSource, keptOpen } from './kept-open.ts';
 import { nativeBinding, type SerialBinding, type SerialHandle } from './serial-binding.ts';
 import { serialError } from './serial-errors.ts';
 
@@ -21,7 +21,7 @@ const chunk = 64 * 1024;
  * A serial port as a source of bytes. It works on the binding itself, without the stream around it: each read is handed on with
  * the moment it ended, nothing is buffered in between, and opening does nothing but open.
  */
-export function serialSource(path: string, { baud, time, binding }: SerialOptions): Source {
+export function serialSource(path: string, { baud, time, binding }: SerialOptions): KeptSource {
   return keptOpen(path, time, async (events) => {
     const from = binding ?? (await nativeBinding());
     const device = deviceOf(path);
@@ -87,6 +87,7 @@ function connection(
         .then(() => (open ? handle.write(Buffer.from(bytes)) : undefined))
         .catch((cause: unknown) => lose(String(cause instanceof Error ? cause.message : cause)));
     },
+    flushed: () => written.then(() => undefined),
     async close() {
       // What was written last may leave first, unless the line is held up.
       let stopWaiting = () => {};

@@ -1,8 +1,8 @@
 import { connect, type Socket } from 'node:net';
-import type { Source, Timekeeper } from '../model/source.ts';
+import type { Timekeeper } from '../model/source.ts';
 import { ToolError } from '../model/tool-error.ts';
 import { ms } from '../model/units.ts';
-import { type Connection, type ConnectionEvents, keptOpen } from './kept-open.ts';
+import { type Connection, type ConnectionEvents, type KeptSource, keptOpen } from './kept-open.ts';
 
 export interface TcpAddress {
   readonly host: string;
@@ -18,7 +18,7 @@ export function tcpAddress(text: string): TcpAddress | undefined {
 }
 
 /** A tcp peer as a source of bytes: a serial server, or the bench of another process. */
-export function tcpSource(text: string, { time }: { readonly time: Timekeeper }): Source {
+export function tcpSource(text: string, { time }: { readonly time: Timekeeper }): KeptSource {
   const address = tcpAddress(text);
   return keptOpen(text, time, (events) => {
     if (address === undefined)
@@ -59,18 +59,23 @@ function opened(
   });
 }
 
-const connection = (socket: Socket): Connection => ({
-  write(bytes) {
-    socket.write(bytes);
-  },
-  close: () =>
-    new Promise((resolve) => {
-      if (socket.destroyed) return resolve();
-      socket.once('close', () => resolve());
-      // `destroySoon` lets what was written leave first.
-      socket.destroySoon();
-    }),
-});
+function connection(socket: Socket): Connection {
+  let written: Promise<void> = Promise.resolve();
+  return {
+    write(bytes) {
+      // The callback also comes, with an error, where the socket is destroyed first.
+      written = new Promise((resolve) => socket.write(bytes, () => resolve()));
+    },
+    flushed: () => written,
+    close: () =>
+      new Promise((resolve) => {
+        if (socket.destroyed) return resolve();
+        socket.once('close', () => resolve());
+        // `destroySoon` lets what was written leave first.
+        socket.destroySoon();
+      }),
+  };
+}
 
 function tcpError(text: string, cause: NodeJS.ErrnoException): ToolError {
   const { code } = cause;
