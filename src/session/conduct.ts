@@ -1,6 +1,6 @@
 import type { Ask, AskEnd } from '../model/ask.ts';
 import type { Reading } from '../model/reading.ts';
-import { type Millis, ms, seconds } from '../model/units.ts';
+import { type Millis, ms } from '../model/units.ts';
 import type { Verdict } from '../model/verdict.ts';
 import { askWords } from '../words/ask-words.ts';
 import { OpenAsk } from './asks-open.ts';
@@ -8,17 +8,16 @@ import type { ConductParts } from './conduct-parts.ts';
 import { EdgeListener } from './heard.ts';
 import { LookTimer } from './look-timer.ts';
 import type { Reply } from './operator.ts';
+import { isRefusedCondition, resumeAsks } from './resume-asks.ts';
 import { isGap } from './stream-reader.ts';
 import { VerdictBook } from './verdict-book.ts';
-
-const timeToConfirm = seconds(60);
 
 /** Puts the course's asks to a person one at a time, closes each by what is seen, said or timed out, and keeps the journal. */
 export class Conduct {
   private readonly parts: ConductParts;
   private readonly edges = new EdgeListener();
   private readonly book: VerdictBook;
-  /** After a resume, what is still out is confirmed before anything else. */
+  /** After a resume, what must be confirmed before anything else. */
   private readonly asides: Ask[];
   private open: OpenAsk | undefined;
   private nextId: number;
@@ -29,14 +28,12 @@ export class Conduct {
   private over = false;
 
   constructor(parts: ConductParts) {
-    const { past, course, face, recorder, clock } = parts;
+    const { past, course, face, recorder, clock, machine } = parts;
     this.parts = parts;
     this.nextId = (past?.lastId ?? 0) + 1;
     this.again = past?.inFlight?.id;
     this.begun = course.pending !== undefined || course.isOver;
-    this.asides = course.register.map(({ subject, at }) => {
-      return { check: 'resume', action: 'confirm', topic: 'still-out', subject, at, seconds: timeToConfirm };
-    });
+    this.asides = past ? [...resumeAsks(course, machine)] : [];
     this.looks = new LookTimer(clock, () => this.look());
     this.book = new VerdictBook(face, (verdict) => recorder.verdict(verdict, clock.now()));
     if (past) this.book.restore(past);
@@ -156,6 +153,8 @@ export class Conduct {
     this.close(open, end);
     const { course } = this.parts;
     if (open.ask.check !== 'resume') this.book.give(course.end(end, this.now()));
+    else if (end.by === 'gap') this.asides.unshift(open.ask);
+    else if (isRefusedCondition(open.ask, end)) this.stop();
     else this.begunAnew(course.aside(open.ask, end, this.now()));
   }
 

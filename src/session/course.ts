@@ -97,6 +97,8 @@ export class Course {
    * and may not be out any more spoils its row, which begins anew. Returns undefined where nothing is begun anew.
    */
   aside(aside: Ask, end: AskEnd, at: Millis): readonly Verdict[] | undefined {
+    const isStillOut = aside.action === 'confirm' && aside.topic === 'still-out';
+    if (!isStillOut || end.by === 'gap') return undefined;
     this.register = registerAfter(this.register, aside, end);
     const isItsRow = this.ask && subjectOf(this.ask) === subjectOf(aside);
     return end.answer === 'yes' || !isItsRow ? undefined : this.end({ by: 'gap' }, at);

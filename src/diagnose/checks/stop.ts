@@ -6,6 +6,7 @@ import { judgeStop, type StopEvidence } from '../judging/stop-function.ts';
 import { timeToAnswer, timeToPlug, timeToPress } from '../limits.ts';
 import { type Asking, type Latest, refusal, switchesAsked } from '../procedures/asking.ts';
 import { untilUnbroken } from '../procedures/motors-off.ts';
+import { pressFromRest } from '../procedures/press-from-rest.ts';
 import { excursions } from '../signal/excursion.ts';
 import { traceOf } from '../signal/trace.ts';
 import { sameState, stateIn } from '../signal/track.ts';
@@ -64,7 +65,10 @@ function* stopOf(pressed: Switch, scene: Scene, latest: Latest): Asking<StopEvid
     deaf: scene.known.flickering,
     seconds: timeToPress,
   } as const;
-  const operated = yield* untilUnbroken(press, latest);
+  let operated = yield* pressFromRest(press, pressed, latest);
+  while (operated !== 'not-from-rest' && operated.by === 'gap')
+    operated = yield* pressFromRest(press, pressed, latest);
+  if (operated === 'not-from-rest') return { ...base, missing: 'rest-in-doubt' };
   const why = refusal(operated);
   if (why) return { ...base, missing: why };
   const move = excursions(operated.window, scene.known.flickering).find((each) => each.input === target);

@@ -11,11 +11,17 @@ export type Asking<Result> = Generator<{ readonly ask: Ask }, Result, Ended>;
 /** What the stream last said, carried from ask to ask. */
 export interface Latest {
   status: StatusReading | undefined;
+  /** What it said before the ask under which it broke off; no level to judge by, but what to expect when it is back. */
+  before?: StatusReading | undefined;
 }
 
 export function* put(ask: Ask, latest: Latest): Asking<Ended> {
   const ended = yield { ask };
-  latest.status = ended.by === 'gap' ? undefined : lastStatus(ended.window);
+  if (ended.by !== 'gap') latest.status = lastStatus(ended.window);
+  else {
+    latest.before = latest.status ?? latest.before;
+    latest.status = undefined;
+  }
   return ended;
 }
 

@@ -6,8 +6,9 @@ import { longestHoleForAbsence, rowAttempts, timeToPress } from '../limits.ts';
 import { type Excursion, excursions } from '../signal/excursion.ts';
 import { longestSilence, resolutionOf } from '../signal/resolution.ts';
 import { traceOf } from '../signal/trace.ts';
-import { type Asking, type Latest, put, refusal } from './asking.ts';
+import { type Asking, type Latest, refusal } from './asking.ts';
 import { letGo } from './let-go.ts';
+import { pressFromRest } from './press-from-rest.ts';
 
 /** What one press came to. */
 export type PressOutcome = Pressed | { readonly kind: 'refused'; readonly why: Missing };
@@ -50,7 +51,9 @@ export function* pressOnce(pressed: Switch, press: Press, latest: Latest): Askin
   do {
     attempts++;
     const faultBefore = latest.status?.activity === 'fault';
-    ended = yield* put(ask, latest);
+    const put = yield* pressFromRest(ask, pressed, latest);
+    if (put === 'not-from-rest') return { kind: 'refused', why: 'rest-in-doubt' };
+    ended = put;
     const why = refusal(ended);
     if (why) return { kind: 'refused', why };
     if (ended.by !== 'gap' && !isAbsenceBlind(ended, deaf))
