@@ -1,4 +1,5 @@
 import type { CheckName, Status, Trace } from '../model/verdict.ts';
+import type { StateStudied, WiringAsStudied } from '../model/wiring-study.ts';
 import { statusMark, statusWord } from '../words/verdict-words.ts';
 
 /** A report as blocks: Markdown and HTML lay out the same blocks, so that they cannot say different things. */
@@ -25,6 +26,7 @@ export type Block =
       readonly text: string;
     }
   | { readonly kind: 'drawings'; readonly drawings: readonly Drawing[] }
+  | { readonly kind: 'schematics'; readonly schematics: readonly SchematicDrawing[] }
   /** An empty frame to draw in by hand. */
   | { readonly kind: 'space' }
   | { readonly kind: 'group'; readonly heading: string; readonly blocks: readonly Block[] };
@@ -51,6 +53,13 @@ export interface Mark {
   readonly mark: string;
   readonly word: string;
   readonly tone: Tone;
+}
+
+/** An input's circuit in one state, with the voltages computed for it. */
+export interface SchematicDrawing {
+  readonly title: string;
+  readonly wiring: WiringAsStudied;
+  readonly state: StateStudied;
 }
 
 export interface Drawing {

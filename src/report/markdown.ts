@@ -1,4 +1,5 @@
 import { traceText } from '../words/trace-words.ts';
+import { schematicText } from '../words/wiring/schematic-words.ts';
 import { type Block, type Cell, isMark, type Section, type Table } from './document.ts';
 import { plain } from './markdown-text.ts';
 import type { ReportRecord } from './record.ts';
@@ -39,6 +40,13 @@ function blockLines(block: Block, loud: boolean): readonly string[] {
     case 'drawings':
       return [
         ...block.drawings.map(({ title, trace }) => `- ${plain(title)}. ${plain(traceText(trace))}`),
+        '',
+      ];
+    case 'schematics':
+      return [
+        ...block.schematics.map(
+          ({ title, wiring, state }) => `- ${plain(title)}. ${plain(schematicText(wiring, state))}`,
+        ),
         '',
       ];
     case 'space':

@@ -10,8 +10,13 @@ export interface Toleranced {
   readonly high: number;
 }
 export type Values = Readonly<Partial<Record<ValueName, Toleranced>>>;
-/** Values a person or a machine file gave; each keeps the relative tolerance of the one it replaces. */
-export type Given = Readonly<Partial<Record<ValueName, number>>>;
+/** Values a person or a machine file gave; one without a range keeps the relative tolerance of the one it replaces. */
+export type Given = Readonly<Partial<Record<ValueName, number | Toleranced>>>;
+/** The number that was given, whether or not it came with a range. */
+export const givenNumber = (given: Given, name: ValueName): number | undefined => {
+  const told = given[name];
+  return typeof told === 'object' ? told.nominal : told;
+};
 /** One board's values, whichever way they were drawn. */
 export type Numbers = (name: ValueName) => number;
 
@@ -32,7 +37,8 @@ export const absent: Toleranced = between(
 export function withGiven(values: Values, given: Given): Values {
   const changed = Object.entries(values).map(([name, value]) => {
     const told = given[name as ValueName];
-    return [name, told === undefined ? value : scaled(value, told)] as const;
+    if (told === undefined) return [name, value] as const;
+    return [name, typeof told === 'number' ? scaled(value, told) : told] as const;
   });
   return Object.fromEntries(changed);
 }

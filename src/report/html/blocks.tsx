@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { type Block, type Cell, isMark, type Table } from '../document.ts';
+import { Schematic } from '../drawings/schematic/schematic.tsx';
 import { Waveform } from '../drawings/waveform.tsx';
 import { MarkView } from './shapes.tsx';
 
@@ -46,6 +47,17 @@ export function BlockView({ block, id }: { readonly block: Block; readonly id: s
             <figure key={`${id}-${i}`}>
               <figcaption>{drawing.title}</figcaption>
               <Waveform drawing={drawing} id={`${id}-${i}`} />
+            </figure>
+          ))}
+        </div>
+      );
+    case 'schematics':
+      return (
+        <div class="schematics">
+          {block.schematics.map(({ title, wiring, state }, i) => (
+            <figure key={`${id}-${i}`}>
+              <figcaption>{title}</figcaption>
+              <Schematic wiring={wiring} state={state} id={`${id}-${i}`} />
             </figure>
           ))}
         </div>

@@ -51,13 +51,14 @@ dl div:has(.blank) { border-bottom: 0; }
 figure { margin: 0; }
 figcaption { margin-bottom: 0.15rem; font-size: 0.8rem; color: #333; }
 figure svg { display: block; width: 100%; height: auto; }
+.schematics { display: grid; grid-template-columns: repeat(2, 1fr); gap: 1.3rem 2rem; margin: 1rem 0 1.4rem; }
 .space { height: 10rem; margin: 0.8rem 0; border: 1px solid #777; }
 .own-page { margin-top: 2.6rem; padding: 0 1.2rem 1rem; border: 3px solid #111; font-weight: 700; }
 .own-page td:last-child { font-weight: 400; }
 .own-page h2 { margin-top: 1.1rem; letter-spacing: 0.03em; }
 #annex { font-size: 0.9em; }
 footer { margin-top: 3rem; padding-top: 0.6rem; border-top: 1px solid #ccc; font-size: 0.8rem; color: #555; }
-@media (max-width: 48rem) { .drawings { grid-template-columns: 1fr; } dl div { grid-template-columns: 1fr; } main { overflow-x: auto; } }
+@media (max-width: 48rem) { .drawings, .schematics { grid-template-columns: 1fr; } dl div { grid-template-columns: 1fr; } main { overflow-x: auto; } }
 @media print {
   body { max-width: none; padding: 0; font-size: 9pt; line-height: 1.42; }
   h1 { font-size: 17pt; } h2 { margin-top: 6mm; font-size: 12pt; } h3 { font-size: 10pt; margin-top: 4mm; }
@@ -65,7 +66,7 @@ footer { margin-top: 3rem; padding-top: 0.6rem; border-top: 1px solid #ccc; font
   table { font-size: 8pt; } .callout { font-size: 8.5pt; } figcaption { font-size: 7.5pt; }
   h2, h3, h2 + p, thead, figcaption { break-after: avoid; }
   tr, figure, .callout, #verdicts .keep, #findings .keep, .headline, dl div, li { break-inside: avoid; }
-  .drawings { gap: 3mm 6mm; }
+  .drawings, .schematics { gap: 3mm 6mm; }
   .own-page { padding: 0 5mm 3mm; break-before: page; break-after: page; margin-top: 0; }
   #annex { break-before: page; }
   .mark, .callout, .headline { print-color-adjust: exact; -webkit-print-color-adjust: exact; }

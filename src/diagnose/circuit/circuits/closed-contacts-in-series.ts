@@ -7,6 +7,6 @@ export const closedContactsInSeries: Circuit = {
   name: 'closed-contacts-in-series',
   kinds: ['contact to ground'],
   fits: ({ joined }) => joined === 'series',
-  template: ({ supply }) =>
-    toGround({ device: 'contact', contact: 'normally closed', joined: 'series', contacts: inSeries }, supply),
+  template: (given) =>
+    toGround({ device: 'contact', contact: 'normally closed', joined: 'series', contacts: inSeries }, given),
 };

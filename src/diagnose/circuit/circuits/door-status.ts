@@ -7,9 +7,9 @@ export const doorStatus: Circuit = {
   name: 'door-status',
   kinds: ['contact to ground'],
   fits: ({ duty, contact }) => duty.includes('door') && contact !== 'normally open',
-  template: ({ supply }) =>
+  template: (given) =>
     toGround(
       { device: 'door contact', contact: 'normally closed', joined: 'single', contacts: oneContact },
-      supply,
+      given,
     ),
 };

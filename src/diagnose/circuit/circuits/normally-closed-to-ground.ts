@@ -7,9 +7,9 @@ export const normallyClosedToGround: Circuit = {
   name: 'normally-closed-to-ground',
   kinds: ['contact to ground'],
   fits: () => true,
-  template: ({ supply }) =>
+  template: (given) =>
     toGround(
       { device: 'contact', contact: 'normally closed', joined: 'single', contacts: oneContact },
-      supply,
+      given,
     ),
 };

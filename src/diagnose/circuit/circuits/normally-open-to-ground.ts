@@ -7,6 +7,6 @@ export const normallyOpenToGround: Circuit = {
   name: 'normally-open-to-ground',
   kinds: ['contact to ground'],
   fits: ({ contact }) => contact === 'normally open',
-  template: ({ supply }) =>
-    toGround({ device: 'contact', contact: 'normally open', joined: 'single', contacts: oneContact }, supply),
+  template: (given) =>
+    toGround({ device: 'contact', contact: 'normally open', joined: 'single', contacts: oneContact }, given),
 };

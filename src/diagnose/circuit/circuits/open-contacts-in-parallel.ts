@@ -7,9 +7,9 @@ export const openContactsInParallel: Circuit = {
   name: 'open-contacts-in-parallel',
   kinds: ['contact to ground'],
   fits: ({ joined }) => joined === 'parallel',
-  template: ({ supply }) =>
+  template: (given) =>
     toGround(
       { device: 'contact', contact: 'normally open', joined: 'parallel', contacts: inParallel },
-      supply,
+      given,
     ),
 };

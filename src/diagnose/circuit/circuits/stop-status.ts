@@ -7,9 +7,9 @@ export const stopStatus: Circuit = {
   name: 'stop-status',
   kinds: ['contact to ground'],
   fits: ({ duty, contact }) => duty.includes('stop') && contact !== 'normally open',
-  template: ({ supply }) =>
+  template: (given) =>
     toGround(
       { device: 'stop contact', contact: 'normally closed', joined: 'single', contacts: oneContact },
-      supply,
+      given,
     ),
 };

@@ -7,9 +7,9 @@ export const touchPlate: Circuit = {
   name: 'touch-plate',
   kinds: ['touch plate', 'contact to ground'],
   fits: ({ duty, contact }) => duty.includes('probe') && contact !== 'normally closed',
-  template: ({ supply }) =>
+  template: (given) =>
     toGround(
       { device: 'touch plate', contact: 'normally open', joined: 'single', contacts: oneContact },
-      supply,
+      given,
     ),
 };

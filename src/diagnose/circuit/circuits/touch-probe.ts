@@ -7,9 +7,9 @@ export const touchProbe: Circuit = {
   name: 'touch-probe',
   kinds: ['touch probe', 'contact to ground'],
   fits: ({ duty, contact }) => duty.includes('probe') && contact === 'normally closed',
-  template: ({ supply }) =>
+  template: (given) =>
     toGround(
       { device: 'touch probe', contact: 'normally closed', joined: 'single', contacts: inSeries },
-      supply,
+      given,
     ),
 };

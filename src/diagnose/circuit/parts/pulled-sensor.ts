@@ -1,6 +1,6 @@
 import type { Network } from '../network.ts';
 import type { Template } from '../template.ts';
-import type { Given, Numbers, Values } from '../values.ts';
+import { type Given, givenNumber, type Numbers, type Values } from '../values.ts';
 import { three } from './cable.ts';
 import { pinLimits, pullUp } from './pins.ts';
 import { fieldRails } from './rails.ts';
@@ -25,7 +25,7 @@ export function pulledSensor(
     joins: far.joins ?? '0 V',
     stage: 'pull-up',
     values: { 'logic supply': logicSupply(5), 'pull-up': tenKilohm, ...logicFilter, ...far.values },
-    families: logicFamilies(given['logic supply'] ?? 5),
+    families: logicFamilies(givenNumber(given, 'logic supply') ?? 5),
     rails: fieldRails,
     channel: (v) => [...pullUp(v, 'logic +'), ...three(v, 'field +', 'field 0 V'), ...far.output(v)],
     limits: pinLimits(logic, 'conducting'),

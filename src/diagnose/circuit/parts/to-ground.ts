@@ -1,6 +1,6 @@
 import type { Network } from '../network.ts';
 import type { Template } from '../template.ts';
-import type { Numbers, Values } from '../values.ts';
+import { type Given, givenNumber, type Numbers, type Values } from '../values.ts';
 import { pair } from './cable.ts';
 import { pinLimits, pullUp } from './pins.ts';
 import { logicRails } from './rails.ts';
@@ -27,7 +27,7 @@ export const contactValues: Values = {
 /** Contacts of whatever kind that join a pulled-up terminal to 0 V: everything but what stands at the far end is the same. */
 export function toGround(
   far: Pick<Template, 'device' | 'contact' | 'joined'> & { readonly contacts: (v: Numbers) => Network },
-  supplyVolts = 5,
+  given: Given,
 ): Template {
   const { contacts, ...rest } = far;
   return {
@@ -35,7 +35,7 @@ export function toGround(
     joins: '0 V',
     stage: 'pull-up',
     values: contactValues,
-    families: logicFamilies(supplyVolts),
+    families: logicFamilies(givenNumber(given, 'supply') ?? 5),
     rails: logicRails(supply),
     channel: (v) => [...pullUp(v, 'logic +'), ...pair(v, 'field 0 V'), ...contacts(v)],
     limits: pinLimits(supply, 'conducting'),

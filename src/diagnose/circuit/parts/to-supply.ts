@@ -1,6 +1,6 @@
 import type { Network } from '../network.ts';
 import type { Template } from '../template.ts';
-import type { Given, Numbers, Values } from '../values.ts';
+import { type Given, givenNumber, type Numbers, type Values } from '../values.ts';
 import { divider, pinLimits, pullDown } from './pins.ts';
 import { fieldRails } from './rails.ts';
 import { logicFamilies } from './to-ground.ts';
@@ -19,7 +19,8 @@ export function toSupply(
 ): Template {
   const { network, values, ...rest } = far;
   const field = isField(given, usualSupply);
-  const logicVolts = given['logic supply'] ?? (field ? 3.3 : (given.supply ?? usualSupply));
+  const logicVolts =
+    givenNumber(given, 'logic supply') ?? (field ? 3.3 : (givenNumber(given, 'supply') ?? usualSupply));
   const board = { ...(field ? divided : pulledDown), 'logic supply': logicSupply(logicVolts) };
   return {
     ...rest,

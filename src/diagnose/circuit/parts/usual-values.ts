@@ -1,4 +1,4 @@
-import { absent, between, type Given, type Values, within } from '../values.ts';
+import { absent, between, type Given, givenNumber, type Values, within } from '../values.ts';
 import { highestLogic } from './rails.ts';
 
 /** Part values a builder would choose and the tolerance they are bought with (common practice, no source, unless said). */
@@ -45,7 +45,8 @@ export const twoWireSensor = {
 export const tenKilohm = within(1e4, 5);
 
 /** Board values behind a contact to +: straight into the logic, or through a divider where the supply is above it. */
-export const isField = (given: Given, usual: number): boolean => (given.supply ?? usual) > highestLogic;
+export const isField = (given: Given, usual: number): boolean =>
+  (givenNumber(given, 'supply') ?? usual) > highestLogic;
 
 export const pulledDown: Values = {
   'pull-down': tenKilohm,

@@ -1,0 +1,116 @@
+import { visible } from '../../model/visible.ts';
+import { type Block, type Cell, isMark, type Section, type Table } from '../document.ts';
+
+/** Columns of a terminal that a reader is likely to have. */
+const width = 100;
+
+/** Sections as plain text: headings in capitals, fields and tables in columns, sentences wrapped. */
+export const plainText = (title: string, sections: readonly Section[]): string =>
+  [
+    title,
+    '',
+    ...sections.flatMap(({ heading, blocks }) => [heading.toUpperCase(), '', ...blocks.flatMap(blockLines)]),
+  ]
+    .map((line) => visible(line).trimEnd())
+    .join('\n');
+
+function blockLines(block: Block): readonly string[] {
+  switch (block.kind) {
+    case 'text':
+      return [...wrapped(block.text, '', ''), ''];
+    case 'list':
+      return [...block.items.flatMap((item) => wrapped(item, '- ', '  ')), ''];
+    case 'fields': {
+      const wide = Math.max(...block.fields.map(([label]) => label.length));
+      return [
+        ...block.fields.flatMap(([label, value = '']) =>
+          wrapped(value, `${label.padEnd(wide)}  `, ' '.repeat(wide + 2)),
+        ),
+        '',
+      ];
+    }
+    case 'table':
+      return tableLines(block);
+    case 'group':
+      return [block.heading, '', ...block.blocks.flatMap(blockLines)];
+    case 'headline':
+    case 'callout':
+      return [...wrapped(block.text, '', ''), ''];
+    case 'drawings':
+    case 'schematics':
+    case 'space':
+      return [];
+  }
+}
+
+function wrapped(text: string, first: string, rest: string): readonly string[] {
+  const lines: string[] = [];
+  let line = first;
+  let fresh = true;
+  for (const word of text.split(' ')) {
+    if (!fresh && line.length + 1 + word.length > width) {
+      lines.push(line);
+      line = rest;
+      fresh = true;
+    }
+    line += fresh ? word : ` ${word}`;
+    fresh = false;
+  }
+  return [...lines, line];
+}
+
+const cellText = (cell: Cell): string =>
+  typeof cell === 'string' ? cell : isMark(cell) ? cell.word : cell.join('; ');
+
+/** Each column as wide as its longest cell or a fair share of the line; longer cells wrap within it. */
+function tableLines({ columns, rows }: Table): readonly string[] {
+  const heads = columns.map(({ head, group }) => (group === undefined ? head : `${group}: ${head}`));
+  const cells = rows.map((row) => row.map(cellText));
+  const longest = columns.map((_, at) =>
+    Math.max(shortestHead(heads[at] ?? ''), ...cells.map((row) => row[at]?.length ?? 0)),
+  );
+  const widths = fitted(
+    longest,
+    columns.map((_, at) => Math.max(10, ...words(heads[at] ?? '').map((word) => word.length))),
+  );
+  const row = (each: readonly string[]) => rowLines(each, widths);
+  return [
+    ...row(heads),
+    '-'.repeat(widths.reduce((sum, one) => sum + one + 2, -2)),
+    ...cells.flatMap(row),
+    '',
+  ];
+}
+
+const words = (text: string): readonly string[] => text.split(' ');
+const shortestHead = (head: string): number => Math.max(...words(head).map((word) => word.length));
+
+function fitted(longest: readonly number[], least: readonly number[]): readonly number[] {
+  const widths = [...longest];
+  while (widths.reduce((sum, one) => sum + one + 2, -2) > width) {
+    const room = widths.map((one, at) => one - (least[at] ?? 0));
+    const widest = room.indexOf(Math.max(...room));
+    if ((room[widest] ?? 0) <= 0) break;
+    widths[widest] = (widths[widest] ?? 0) - 1;
+  }
+  return widths;
+}
+
+function rowLines(cells: readonly string[], widths: readonly number[]): readonly string[] {
+  const columns = cells.map((cell, at) => split(cell, widths[at] ?? width));
+  const height = Math.max(...columns.map((lines) => lines.length));
+  return Array.from({ length: height }, (_, line) =>
+    columns.map((lines, at) => (lines[line] ?? '').padEnd(widths[at] ?? 0)).join('  '),
+  );
+}
+
+function split(cell: string, most: number): readonly string[] {
+  const lines: string[] = [];
+  for (const word of words(cell)) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= most)
+      lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
+}
