@@ -1,0 +1,52 @@
+import { afterEach, describe, expect, it } from 'vitest';
+import { found, remove, temporaryFolder, virtualSession } from './virtual-session.ts';
+
+const folders: string[] = [];
+const folder = (): string => {
+  const path = temporaryFolder();
+  folders.push(path);
+  return path;
+};
+afterEach(() => {
+  for (const path of folders.splice(0)) remove(path);
+});
+
+const session = { only: ['x-home', 'x-far'], presses: 1, restSeconds: 2 };
+
+describe('a resumed session', () => {
+  it('has motor power and the prop confirmed again before a hand goes to a switch', async () => {
+    const path = folder();
+    const first = await virtualSession({
+      folder: path,
+      session,
+      stopAt: (event) =>
+        event.kind === 'ask' && event.ask.action === 'press' && event.ask.subject === 'x-far',
+    });
+    expect(first.exit).toBe(2);
+    const again = await virtualSession({ folder: path, session: { ...session, resume: true } });
+    const asks = again.events.filter((event) => event.kind === 'ask');
+    expect(asks.slice(0, 3).map(({ ask, again }) => [ask.check, ask.action, again !== undefined])).toEqual([
+      ['resume', 'power', false],
+      ['resume', 'confirm', false],
+      ['press', 'press', true],
+    ]);
+    const whole = await virtualSession({ folder: folder(), session });
+    expect(found(again)).toEqual(found(whole));
+  });
+
+  it('goes to no switch where motor power is not off', async () => {
+    const path = folder();
+    await virtualSession({
+      folder: path,
+      session,
+      stopAt: (event) => event.kind === 'ask' && event.ask.action === 'press',
+    });
+    const again = await virtualSession({
+      folder: path,
+      session: { ...session, resume: true },
+      hands: { saysInstead: (ask) => (ask.action === 'power' ? 'cannot' : undefined) },
+    });
+    expect(again.exit).toBe(2);
+    expect(again.events.some((event) => event.kind === 'ask' && event.ask.action === 'press')).toBe(false);
+  });
+});
