@@ -117,10 +117,10 @@ export class Bench {
     this.begin(all(), 'homing');
   }
 
-  /** `distance` in mm, signed as the controller counts. */
-  move(letter: string, distance: number): void {
+  /** `distance` in mm, signed as the controller counts; `speed` in mm/s, left out: as fast as it positions. */
+  move(letter: string, distance: number, speed?: number): void {
     const axis = axisNamed(this.world, letter);
-    this.begin(straight(axis, distance, axis.truth.rapid), 'moving');
+    this.begin(straight(axis, distance, speed ?? axis.truth.rapid), 'moving');
   }
 
   /** The person clears a halt by her own control. */

@@ -61,6 +61,14 @@ export function simulatedHands(
         return [[reaction() + 2 * moment(), () => bench.replug(plugBack(ask.subject), ask.at)]];
       case 'clear':
         return [[reaction(), () => bench.clear()]];
+      case 'move': {
+        const by = ask.direction === 'positive' ? ask.distance : -ask.distance;
+        // Turned by hand: over a second and a half.
+        return [
+          [reaction(), () => bench.move(ask.axis, by, ask.distance / 1.5)],
+          [1600, () => {}],
+        ];
+      }
       default:
         return [];
     }
