@@ -1,0 +1,34 @@
+import type { Reading } from '../../model/reading.ts';
+import type { Millis } from '../../model/units.ts';
+
+/** What makes a machine zero one not to trust, though the numbers go on. */
+export type ReferenceLoss = 'controller-restarted' | 'stream-broke-off' | 'fault' | 'stopped-while-moving';
+
+export interface Lost {
+  readonly why: ReferenceLoss;
+  /** Host clock. */
+  readonly arrived: Millis;
+}
+
+/**
+ * The first thing after a homing that makes its zero doubtful: a restart, a hole in the stream in which anything can have happened, a fault, or a stop in the middle
+ * of a move (a motor held to no count any more runs on). Readings from the end of the homing on; `stopped` is asked of each report whether a stop or limit input is operated.
+ */
+export function referenceLost(
+  readings: readonly Reading[],
+  stopped: (report: Reading & { kind: 'status' }) => boolean,
+): Lost | undefined {
+  let wasMoving = false;
+  let first = true;
+  for (const reading of readings) {
+    const { arrived } = reading;
+    if (reading.kind === 'gap')
+      return { why: reading.why === 'controller-restarted' ? reading.why : 'stream-broke-off', arrived };
+    if (reading.kind !== 'status') continue;
+    if (reading.activity === 'fault' && !first) return { why: 'fault', arrived };
+    if (wasMoving && stopped(reading)) return { why: 'stopped-while-moving', arrived };
+    wasMoving = reading.activity === 'moving';
+    first = false;
+  }
+  return undefined;
+}
