@@ -9,12 +9,14 @@ import { mapCommand } from './commands/map.ts';
 import { portsCommand } from './commands/ports.ts';
 import { replayCommand } from './commands/replay.ts';
 import { reportCommand } from './commands/report.ts';
+import { wiringCommand } from './commands/wiring.ts';
 import { failureText, toolFailed } from './failure.ts';
 import { toolVersion } from './version.ts';
 
 const commands = [
   commissionCommand,
   mapCommand,
+  wiringCommand,
   inlineCommand,
   replayCommand,
   compareCommand,
