@@ -30,6 +30,15 @@ export const flickerAtRest = 2;
 /** Changes within one settling time from which an open wire is called floating; fewer may be the plug being wiggled free. */
 export const flickerWhenOut = 3;
 
+/** A press held "about a second" is never shorter than the quickest deliberate one (150 to 500 ms, common practice, no source). */
+export const pressAtShortest: Millis = ms(150);
+
+/** How often an input may move while other switches are pressed before it is called flickering. */
+export const straysAtMost = 1;
+
+/** Time with hands off where presses or plugs are asked for without the rest check before them, s. */
+export const quietFirst: Seconds = seconds(3);
+
 /** Presses without an answer that end the pressing of one switch. */
 export const unansweredEnds = 2;
 /** How often a row of steps broken off by the stream is begun anew. */

@@ -70,6 +70,7 @@ export interface PressAsk {
 
 export type PlugEnd = 'switch' | 'controller';
 export type ConfirmTopic =
+  | 'pressed'
   | 'propped'
   | 'signal-plug'
   | 'still-out'

@@ -39,6 +39,8 @@ export interface Scene {
 
 /** Facts one check hands to the next. */
 export interface Known {
+  /** Somebody took their hands off and all inputs were listened to. */
+  readonly restHeard: boolean;
   /** Inputs that changed by themselves at rest. */
   readonly flickering: readonly InputName[];
   /** Subject -> the input that answered its presses. */

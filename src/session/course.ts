@@ -27,7 +27,7 @@ export class Course {
   private readonly remaining: AnyCheck[];
   private run: CheckRun | undefined;
   private running: CheckName | undefined;
-  private known: Known = {
+  private known: Known = { restHeard: false,
     flickering: [],
     answering: {},
     restInDoubt: [],

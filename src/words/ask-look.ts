@@ -32,6 +32,7 @@ export function lookWords(ask: Look, machine: Machine): AskWords {
 
 export function confirmWords(ask: Confirm, machine: Machine): AskWords {
   const told = {
+    pressed: wasPressed,
     propped: propped,
     'signal-plug': signalPlug,
     'still-out': stillOut,
@@ -52,6 +53,12 @@ function propped(ask: Confirm, machine: Machine): AskWords {
     short: `Is ${which} propped?`,
   };
 }
+
+const wasPressed = (ask: Confirm, machine: Machine): AskWords => ({
+  text: `The input of ${whatOf(ask, machine)} answered much more briefly than a held press. Did you press it each time it was asked for? Answer no if nobody touched it.`,
+  cautions: cautions('motorsOff'),
+  short: 'Did you press it each time?',
+});
 
 const whatOf = (ask: Confirm, machine: Machine): string =>
   ask.subject === undefined ? 'this input' : named(ask.subject, machine);

@@ -5,6 +5,7 @@ import { judgeRow, type OpenWireEvidence } from '../judging/open-wire-row.ts';
 import { polarityShared } from '../judging/polarity-shared.ts';
 import { withoutEvidence } from '../judging/status.ts';
 import { type Asking, type Latest, switchesAsked } from '../procedures/asking.ts';
+import { listenedFirst } from '../procedures/listened-first.ts';
 import { mayUnplug } from '../procedures/may-unplug.ts';
 import { motorsOff } from '../procedures/motors-off.ts';
 import { putBack } from '../procedures/plugs.ts';
@@ -21,10 +22,12 @@ type OpenWireItem = OpenWireEvidence | { readonly motorsOff: true };
  */
 export const openWire: Check<OpenWireItem> = { name: 'open-wire', gather, judge, teaches };
 
-function* gather(scene: Scene): Procedure<OpenWireItem> {
-  const latest: Latest = { status: scene.now };
-  const missing = yield* motorsOff('open-wire', scene, latest);
+function* gather(given: Scene): Procedure<OpenWireItem> {
+  const latest: Latest = { status: given.now };
+  const missing = yield* motorsOff('open-wire', given, latest);
   if (!missing) yield { keep: { motorsOff: true } };
+  const flickers = missing ? [] : yield* listenedFirst('open-wire', given, latest);
+  const scene = { ...given, known: { ...given.known, flickering: [...given.known.flickering, ...flickers] } };
   const out: { pressed: Switch; item: OpenWireEvidence }[] = [];
   for (const pressed of switchesAsked(scene)) {
     const item = missing

@@ -1,17 +1,17 @@
-import type { Subject, Switch } from '../../model/machine.ts';
+import type { InputName, Subject, Switch } from '../../model/machine.ts';
 import type { Check, Known, Procedure, Scene } from '../../model/procedure.ts';
 import { type SideClash, sideClashes } from '../../model/side-clash.ts';
 import type { Verdict } from '../../model/verdict.ts';
 import { answeringInput, judgePresses, type PressEvidence } from '../judging/presses.ts';
 import { shiftedPlugs } from '../judging/shifted-plug.ts';
 import { withoutEvidence } from '../judging/status.ts';
-import { unansweredEnds } from '../limits.ts';
-import { type Asking, type Latest, switchesAsked } from '../procedures/asking.ts';
+import { withoutStrays } from '../judging/strays.ts';
+import { type Latest, switchesAsked } from '../procedures/asking.ts';
+import { listenedFirst } from '../procedures/listened-first.ts';
 import { motorsOff } from '../procedures/motors-off.ts';
-import { type Pressed, pressOnce } from '../procedures/press-once.ts';
-import { restMustBeRest } from '../procedures/rest-must-be-rest.ts';
+import { pressSwitch } from '../procedures/press-switch.ts';
 
-type PressItem = PressEvidence | { readonly motorsOff: true };
+type PressItem = PressEvidence | { readonly motorsOff: true } | { readonly flickers: readonly InputName[] };
 
 /**
  * Is each switch on the terminal it is drawn on, and does it answer when pressed and only then? Each is named and pressed, and
@@ -24,10 +24,13 @@ function* gather(scene: Scene): Procedure<PressItem> {
   const latest: Latest = { status: scene.now };
   const missing = yield* motorsOff('press', scene, latest);
   if (!missing) yield { keep: { motorsOff: true } };
+  const flickers = missing ? [] : yield* listenedFirst('press', scene, latest);
+  if (flickers.length > 0) yield { keep: { flickers } };
+  const deaf = [...scene.known.flickering, ...flickers];
   for (const each of switchesAsked(scene)) {
     if (missing) yield { keep: { subject: each.subject, missing, rest: 'at-rest', presses: [], asked: 0 } };
-    else if (scene.known.flickering.includes(each.input)) yield { keep: flickering(each) };
-    else yield { keep: yield* pressSwitch(each, scene, latest) };
+    else if (deaf.includes(each.input)) yield { keep: flickering(each) };
+    else yield { keep: yield* pressSwitch(each, deaf, scene, latest) };
   }
 }
 
@@ -40,33 +43,11 @@ const flickering = ({ subject }: Switch): PressEvidence => ({
   asked: 0,
 });
 
-function* pressSwitch(pressed: Switch, scene: Scene, latest: Latest): Asking<PressEvidence> {
-  const { subject, input } = pressed;
-  const rest = yield* restMustBeRest('press', pressed, input, scene, latest);
-  const presses: Pressed[] = [];
-  for (let round = 1; round <= scene.presses; round++) {
-    const outcome = yield* pressOnce(
-      pressed,
-      {
-        check: 'press',
-        round,
-        rounds: scene.presses,
-        expect: 'answer',
-        deaf: scene.known.flickering,
-        label: 'press',
-        onGap: 'repeat',
-      },
-      latest,
-    );
-    if (outcome.kind === 'refused') return { subject, missing: outcome.why, rest, presses, asked: round };
-    presses.push(outcome);
-    if (presses.filter((each) => each.moved.length === 0).length >= unansweredEnds) break;
-  }
-  return { subject, rest, presses, asked: presses.length };
-}
+const switchEvidence = (kept: readonly PressItem[]): readonly PressEvidence[] =>
+  kept.filter((item) => 'subject' in item);
 
 function judge(kept: readonly PressItem[], scene: Scene): readonly Verdict[] {
-  const evidence = kept.filter((item) => 'subject' in item);
+  const { evidence } = withoutStrays(switchEvidence(kept), scene);
   const shifted = shiftedPlugs(evidence, scene);
   const clashes = sideClashes(scene.machine);
   return switchesAsked(scene).map((each) => {
@@ -83,7 +64,8 @@ function withClash(verdict: Verdict, clashes: readonly SideClash[]): Verdict {
 }
 
 function teaches(kept: readonly PressItem[], scene: Scene): Partial<Known> {
-  const evidence = kept.filter((item) => 'subject' in item);
+  const { evidence, flickering: strays } = withoutStrays(switchEvidence(kept), scene);
+  const heard = kept.flatMap((item) => ('subject' in item || 'motorsOff' in item ? [] : item.flickers));
   const answering: Record<Subject, string> = { ...scene.known.answering };
   for (const each of switchesAsked(scene)) {
     const item = evidence.find(({ subject }) => subject === each.subject);
@@ -91,6 +73,8 @@ function teaches(kept: readonly PressItem[], scene: Scene): Partial<Known> {
     if (by) answering[each.subject] = by;
   }
   return {
+    restHeard: scene.known.restHeard || evidence.some((each) => !each.missing),
+    flickering: [...new Set([...scene.known.flickering, ...heard, ...strays])],
     answering,
     motorsOff: scene.known.motorsOff || kept.some((item) => 'motorsOff' in item),
     restInDoubt: evidence.filter((each) => each.rest === 'in-doubt').map((each) => each.subject),

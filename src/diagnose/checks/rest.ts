@@ -97,5 +97,8 @@ function judgeInput({ input, missing, state, edges, quietFor, resolution, trace 
 }
 
 function teaches(kept: readonly RestItem[]): ReturnType<Check<RestItem>['teaches']> {
-  return { flickering: kept.filter((each) => each.edges > 0).map((each) => each.input) };
+  return {
+    restHeard: kept.some((each) => !each.missing),
+    flickering: kept.filter((each) => each.edges > 0).map((each) => each.input),
+  };
 }

@@ -88,25 +88,30 @@ function* stopOf(pressed: Switch, scene: Scene, latest: Latest): Asking<StopEvid
     seconds: timeToPlug,
   } as const;
   const out = latched ? yield* untilUnbroken(release, latest) : undefined;
-  const stayed = yield* untilUnbroken(
-    { check: 'stop', action: 'confirm', topic: 'stayed-off', subject, seconds: timeToAnswer },
-    latest,
-  );
+  // What came back can only be said of a button that was let out.
+  const isOut = !out || out.by === 'seen' || out.answer === 'done';
+  const stayed = isOut
+    ? yield* untilUnbroken(
+        { check: 'stop', action: 'confirm', topic: 'stayed-off', subject, seconds: timeToAnswer },
+        latest,
+      )
+    : undefined;
   return {
     ...base,
     move,
     power: look.answer,
-    restarted:
-      stayed.answer === 'no' || [out, stayed].some((each) => each && movedAfter(each))
-        ? true
-        : stayed.answer === 'yes'
-          ? false
-          : undefined,
+    restarted: restartedIn(out, stayed),
     traces: [
       traceOf(operated.window, 'stop', [target]),
       ...(out ? [traceOf(out.window, 'unlatch', [target])] : []),
     ],
   };
+}
+
+/** Undefined: nobody can say. */
+function restartedIn(out: Ended | undefined, stayed: Ended | undefined): boolean | undefined {
+  if (stayed?.answer === 'no' || [out, stayed].some((each) => each && movedAfter(each))) return true;
+  return stayed?.answer === 'yes' ? false : undefined;
 }
 
 /** Commanded motion by itself after the button is let out. */

@@ -17,6 +17,8 @@ export interface PressEvidence {
   readonly rest: RestCheck;
   readonly presses: readonly Pressed[];
   readonly asked: number;
+  /** What the person said of answers too brief for a held press. */
+  readonly briefly?: 'pressed' | 'not-pressed' | 'unsure';
 }
 
 /** The one input that answered the presses of a switch: its own where it did, else the one that answered every time. */
@@ -40,7 +42,7 @@ export function judgePresses(
 ): Verdict {
   const { input } = pressed;
   const of = { check: 'press', subject: item.subject } as const;
-  if (item.flickers) return failedFlickering(of, input);
+  if (item.flickers || item.briefly === 'not-pressed') return failedFlickering(of, input, item);
   const traces = item.presses.map((each) => each.trace);
   const answering = answeringInput(item, pressed);
   const answered = item.presses.filter((each) => each.moved.some((moved) => moved.input === answering));
@@ -61,6 +63,7 @@ export function judgePresses(
     if (!reported) return without('input-not-reported', [{ kind: 'input-not-in-stream', input }]);
     if (!confirmed) return without('no-answer-given');
   }
+  if (item.briefly === 'unsure') return without('no-answer-given');
   const doubtful = item.rest === 'in-doubt' && restActive(item, input, scene) === '1';
   const findings = [...findingsOf(item, pressed, scene, answering), ...(shifted ? [shifted] : [])];
   if (doubtful)
@@ -77,14 +80,27 @@ const rowKinds: ReadonlySet<string> = new Set(['polarity-reversed', 'stuck-activ
 const answersOf = (item: PressEvidence, input: InputName): number =>
   item.presses.filter((each) => each.moved.some((moved) => moved.input === input)).length;
 
-const failedFlickering = (of: Pick<Verdict, 'check' | 'subject'>, input: InputName): Verdict => ({
+const failedFlickering = (
+  of: Pick<Verdict, 'check' | 'subject'>,
+  input: InputName,
+  item: PressEvidence,
+): Verdict => ({
   ...of,
   status: 'failed',
   evidence: 'edge',
-  findings: [{ kind: 'flickers', input, edges: 0 }],
+  findings: [
+    {
+      kind: 'flickers',
+      input,
+      edges: item.presses.reduce(
+        (sum, each) => sum + (each.moved.find((moved) => moved.input === input)?.edges ?? 0),
+        0,
+      ),
+    },
+  ],
   missing: [],
   facts: {},
-  traces: [],
+  traces: item.presses.map((each) => each.trace),
 });
 
 function factsOf(

@@ -19,6 +19,8 @@ export interface Pressed {
   readonly moved: readonly Excursion[];
   /** The person said "done": where nothing moved, only this shows that anything was pressed. */
   readonly confirmed: boolean;
+  /** "Done" was said, not only seen. */
+  readonly said: boolean;
   /** The controller went into fault on this press: it acts on the input. */
   readonly halted: boolean;
   /** Inputs that stayed away from rest though the person had let go. */
@@ -89,6 +91,7 @@ function* outcome(
     kind: 'pressed',
     moved,
     confirmed,
+    said: ended.answer === 'done',
     halted,
     stuck,
     resolution: resolutionOf(ended.window),
