@@ -31,7 +31,14 @@ export const twoSwitches: BenchOptions = {
         joined: 'single',
         setting: 'active when open',
         limit: true,
-        switches: [{ subject: 'x-home', contact: 'normally closed', stop: false }],
+        switches: [
+          {
+            subject: 'x-home',
+            contact: 'normally closed',
+            stop: false,
+            dog: { axis: 'X', end: 'negative', actuates: -2, frees: -1.6 },
+          },
+        ],
       },
       {
         name: 'stop',
@@ -71,6 +78,11 @@ export const mustBeJudged: readonly string[] = [
   'rest x-home: proved commanded',
   'stop stop: proved told',
 ];
+
+/** The same two, with a vertical axis that must be propped and plugs of which no voltage is told. */
+export const fileWithMoreToAsk = file
+  .replaceAll('    voltage: 5 V\n', '')
+  .replace('axes:\n', 'axes:\n  Z: { travel: 80 }\n');
 
 export const briefly: NonNullable<SessionOptions['session']> = {
   machineText: file,

@@ -10,7 +10,7 @@ import { registered } from '../../src/diagnose/checks/registry.ts';
 import type { Source } from '../../src/model/source.ts';
 import { ms } from '../../src/model/units.ts';
 import { type CommissionOptions, type CommissionOutcome, commission } from '../../src/session/commission.ts';
-import type { Face, FaceEvent, Reply } from '../../src/session/operator.ts';
+import type { Face, FaceEvent, Reply, ShownAsk } from '../../src/session/operator.ts';
 
 export const temporaryFolder = (): string => mkdtempSync(join(tmpdir(), 'commissioned-'));
 export const remove = (folder: string): void => rmSync(folder, { recursive: true, force: true });
@@ -108,6 +108,9 @@ export class Workplace {
     this.bench.shutDown();
   }
 }
+
+export const asksIn = ({ events }: VirtualOutcome): readonly ShownAsk[] =>
+  events.filter((event) => event.kind === 'ask');
 
 export function workplace(options: BenchOptions = {}): Workplace {
   const time = virtualTime();

@@ -32,13 +32,14 @@ function* gather(scene: Scene): Procedure<StopEvidence> {
 
 function* stopOf(pressed: Switch, scene: Scene, latest: Latest): Asking<StopEvidence> {
   const { subject, input } = pressed;
-  const target = scene.known.answering[subject] ?? input;
+  const known = scene.known.answering[subject] ?? input;
   const base = {
     subject,
     input,
-    target,
+    target: known,
     missing: undefined,
-    flickers: scene.known.flickering.includes(target),
+    flickers: scene.known.flickering.includes(known),
+    latches: undefined,
     move: undefined,
     power: undefined,
     restarted: undefined,
@@ -54,7 +55,6 @@ function* stopOf(pressed: Switch, scene: Scene, latest: Latest): Asking<StopEvid
     latest,
   );
   if (on.answer !== 'done') return { ...base, missing: refusal(on) ?? 'not-confirmed' };
-  const rest = latest.status && stateIn(latest.status, target);
   const press = {
     check: 'stop',
     action: 'press',
@@ -71,14 +71,24 @@ function* stopOf(pressed: Switch, scene: Scene, latest: Latest): Asking<StopEvid
   if (operated === 'not-from-rest') return { ...base, missing: 'rest-in-doubt' };
   const why = refusal(operated);
   if (why) return { ...base, missing: why };
-  const move = excursions(operated.window, scene.known.flickering).find((each) => each.input === target);
+  const moved = excursions(operated.window, scene.known.flickering);
+  const move =
+    moved.find((each) => each.input === known) ?? (scene.known.answering[subject] ? undefined : moved[0]);
+  const target = move?.input ?? known;
   if (!move && operated.by === 'time') return { ...base, missing: 'no-answer-given' };
   const look = yield* untilUnbroken(
     { check: 'stop', action: 'look', topic: 'power', subject, seconds: timeToAnswer },
     latest,
   );
   const state = latest.status && stateIn(latest.status, target);
-  const latched = !rest || !state || !sameState(rest, state) || !move;
+  const latched = !move || !state || !sameState(move.rest, state);
+  // The stream cannot tell a button that jumped out from one that was turned out at once.
+  const jumped = latched
+    ? undefined
+    : yield* untilUnbroken(
+        { check: 'stop', action: 'confirm', topic: 'stayed-in', subject, seconds: timeToAnswer },
+        latest,
+      );
   const release = {
     check: 'stop',
     action: 'release',
@@ -98,6 +108,8 @@ function* stopOf(pressed: Switch, scene: Scene, latest: Latest): Asking<StopEvid
     : undefined;
   return {
     ...base,
+    target,
+    latches: latched || jumped?.answer === 'yes' ? true : jumped?.answer === 'no' ? false : undefined,
     move,
     power: look.answer,
     restarted: restartedIn(out, stayed),
