@@ -11,7 +11,8 @@ export function compareWirings(studies: readonly WiringStudy[]): WiringCompariso
       stepped(other.coverage.worked.byPress) - stepped(one.coverage.worked.byPress) ||
       smallest(other) - smallest(one),
   );
-  const missed = candidates[0]?.faults.filter(({ dangerous, found }) => dangerous && found !== 'at once') ?? [];
+  const missed =
+    candidates[0]?.faults.filter(({ dangerous, found }) => dangerous && found !== 'at once') ?? [];
   return {
     candidates,
     stillMissed: [...missed]

@@ -32,7 +32,11 @@ function blockLines(block: Block): readonly string[] {
     case 'table':
       return tableLines(block);
     case 'group':
-      return [block.heading, '', ...block.blocks.flatMap(blockLines)];
+      return [
+        block.heading,
+        ...block.blocks.flatMap((each) => blockLines(each).filter((line) => line !== '')),
+        '',
+      ];
     case 'headline':
     case 'callout':
       return [...wrapped(block.text, '', ''), ''];

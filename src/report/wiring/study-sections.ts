@@ -16,7 +16,7 @@ import {
   studyStatements,
   timeLimitText,
 } from '../../words/wiring/study-words.ts';
-import { type Block, list, type Section, strong, text } from '../document.ts';
+import { type Block, type Section, strong, text } from '../document.ts';
 
 /** One wiring as sections; every format lays out these. */
 export function studySections(study: WiringStudy): readonly Section[] {
@@ -69,9 +69,8 @@ const resultBlocks = ({ coverage, faults }: WiringStudy): readonly Block[] => [
 const namedMissed = 6;
 
 function missedText(faults: readonly FaultStudied[]): string {
-  const missed = faults
+  const missed = byWorst(faults)
     .filter(({ dangerous, found }) => dangerous && found !== 'at once')
-    .sort((one, other) => other.likelihood.worked - one.likelihood.worked)
     .map(({ fault }) => faultWords[fault].title);
   const more = missed.length - namedMissed;
   if (missed.length === 0) return 'nothing that is known';
@@ -104,7 +103,7 @@ function voltageBlocks({ wiring, states, spread }: WiringStudy): readonly Block[
       ],
       rows: [
         ...rows,
-        ['current in the switch', ...states.map(({ currents }) => ampText(Math.abs(ampsOf(currents))))],
+        ['current in the signal core', ...states.map(({ currents }) => ampText(Math.abs(ampsOf(currents))))],
         ['what the input makes of it', ...states.map(readingText)],
         ['boards within tolerance', ...spread.map(spreadText)],
       ],
@@ -123,7 +122,7 @@ export const schematicsOf = ({ wiring, states }: Pick<WiringStudy, 'wiring' | 's
 });
 
 const ampsOf = (currents: WiringStudy['states'][number]['currents']): number =>
-  currents.find(({ part }) => part === 'contact')?.amps ?? 0;
+  currents.find(({ part }) => part === 'signal clamp')?.amps ?? 0;
 
 const marginBlocks = ({ margins }: WiringStudy): readonly Block[] => [
   {
@@ -153,7 +152,7 @@ const faultBlocks = ({ faults }: WiringStudy): readonly Block[] => [
       { head: 'Dangerous' },
       { head: 'new / old', group: 'Likelihood' },
     ],
-    rows: faults.map((each) => [
+    rows: byWorst(faults).map((each) => [
       faultWords[each.fault].title,
       readWords[each.rest],
       readWords[each.pressed],
@@ -168,12 +167,25 @@ const faultBlocks = ({ faults }: WiringStudy): readonly Block[] => [
 const foundText = ({ found, besides }: FaultStudied): string =>
   besides && found !== 'at once' ? `${foundWords[found]}; another input moves` : foundWords[found];
 
-const proofBlocks = ({ faults, wiring }: WiringStudy): readonly Block[] => [
-  list(
-    faults.map(({ fault, meter, beyond }) => {
-      const { title, what, fix, look } = { look: undefined, ...faultWords[fault] };
-      const proof = meter === undefined ? look : `Meter: ${meterText(meter, wiring)}.`;
-      return [`${title}. ${what}`, proof, beyond && beyondWords[beyond], fix].filter(Boolean).join(' ');
-    }),
-  ),
-];
+const proofBlocks = ({ faults, wiring }: WiringStudy): readonly Block[] =>
+  byWorst(faults).map(({ fault, meter, beyond }) => {
+    const { title, what, fix, look } = { look: undefined, ...faultWords[fault] };
+    const proof = meter === undefined ? look : meterText(meter, wiring);
+    const fields = [
+      ...(proof === undefined ? [] : [[meter === undefined ? 'Look' : 'Meter', proof] as const]),
+      ...(beyond === undefined ? [] : [['Beyond it', beyondWords[beyond]] as const]),
+      ['Mend', fix] as const,
+    ];
+    return { kind: 'group', heading: title, blocks: [text(what), { kind: 'fields', fields }] };
+  });
+
+const gravest: readonly FaultStudied['found'][] = ['never', 'unplugging', 'next press', 'at once'];
+
+/** Dangerous ones first, of these the last to be found, and the likelier before the rarer. */
+const byWorst = (faults: readonly FaultStudied[]): readonly FaultStudied[] =>
+  [...faults].sort(
+    (one, other) =>
+      Number(other.dangerous) - Number(one.dangerous) ||
+      gravest.indexOf(one.found) - gravest.indexOf(other.found) ||
+      other.likelihood.worked - one.likelihood.worked,
+  );

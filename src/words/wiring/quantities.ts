@@ -38,7 +38,7 @@ export const ampText = (amps: number): string =>
     : engineering(amps, 'A', [
         [1, ''],
         [1e-3, 'm'],
-        [1e-6, 'u'],
+        [1e-6, 'µ'],
         [1e-9, 'n'],
       ]);
 
@@ -48,17 +48,29 @@ export const wattText = (watts: number): string =>
     : engineering(watts, 'W', [
         [1, ''],
         [1e-3, 'm'],
-        [1e-6, 'u'],
+        [1e-6, 'µ'],
       ]);
 
 export const faradText = (farads: number): string =>
   engineering(farads, 'F', [
-    [1e-6, 'u'],
+    [1e-6, 'µ'],
     [1e-9, 'n'],
     [1e-12, 'p'],
   ]);
 
-const writers = { voltage: voltText, resistance: ohmText, capacitance: faradText, current: ampText } as const;
+/** A supply as people say it: "24 V". */
+const supplyText = (volts: number): string =>
+  engineering(volts, 'V', [
+    [1, ''],
+    [1e-3, 'm'],
+  ]);
+
+const writers = {
+  voltage: supplyText,
+  resistance: ohmText,
+  capacitance: faradText,
+  current: ampText,
+} as const;
 
 /** A circuit's value by what it is measured in. */
 export const quantityText = (value: number, measure: keyof typeof writers): string => writers[measure](value);

@@ -17,12 +17,12 @@ export const levelWords = {
 export const readingText = ({ level, reported }: StateStudied): string =>
   `seen as ${levelWords[level]}, reported ${readWords[reported]}`;
 
-/** The drawing in words: every reachable node with its voltage, and the current in the switch. */
+/** The drawing in words: every reachable node with its voltage, and the current in the signal core. */
 export function schematicText(wiring: WiringAsStudied, state: StateStudied): string {
   const nodes = state.volts.flatMap(({ node, volts }) => {
     const words = nodeText(node, wiring);
     return words === undefined ? [] : [`${words} ${volts === undefined ? 'floats' : voltText(volts)}`];
   });
-  const amps = state.currents.find(({ part }) => part === 'contact')?.amps ?? 0;
-  return `${readingText(state)}; ${nodes.join(', ')}; ${ampText(Math.abs(amps))} through the switch.`;
+  const amps = state.currents.find(({ part }) => part === 'signal clamp')?.amps ?? 0;
+  return `${readingText(state)}; ${nodes.join(', ')}; ${ampText(Math.abs(amps))} in the signal core.`;
 }

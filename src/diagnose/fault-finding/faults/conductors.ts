@@ -10,7 +10,7 @@ import {
   without,
 } from '../effects.ts';
 import type { Entry } from '../fault.ts';
-import { alongCore, atTerminal, fromSignalTo, pressing } from '../proofs.ts';
+import { alongCore, atTerminal, fromSignalTo, pressing, whenClosed } from '../proofs.ts';
 import {
   both,
   either,
@@ -92,7 +92,7 @@ export const conductorFaults = {
     applies: everywhere,
     alters: landsBeside('hangs free'),
     likelihood: { fresh: 60, worked: 3 },
-    proof: atTerminal(pressing),
+    proof: atTerminal(whenClosed),
   },
   'inputs-crossed': {
     applies: everywhere,
@@ -104,7 +104,7 @@ export const conductorFaults = {
     applies: everywhere,
     alters: landsBeside('hangs free'),
     likelihood: { fresh: 20, worked: 1 },
-    proof: atTerminal(pressing),
+    proof: atTerminal(whenClosed),
   },
   'ends-swapped': {
     applies: both(worked, ({ template }) => template.joined === 'single'),

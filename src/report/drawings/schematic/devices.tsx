@@ -5,7 +5,7 @@ import { type Drawn, sheet } from './sheet.ts';
 import { ContactBlade, Cut, Frame, Label, Resistance, Terminal, Voltage, Wire } from './symbols.tsx';
 
 const { plus, signal, zero, terminal, far } = sheet;
-const cableAt = 455;
+const cableAt = 400;
 
 /** The cable and whatever stands at its far end. */
 export function FieldView({ drawn }: { readonly drawn: Drawn }) {
@@ -29,20 +29,10 @@ function Cable({ drawn, common, threeWire }: { drawn: Drawn; common: number; thr
   const rails = threeWire ? [plus, zero] : [common];
   return (
     <g>
-      <Wire
-        path={[
-          [terminal, signal],
-          [far, signal],
-        ]}
-      />
+      <Wire from={[terminal, signal]} to={[far, signal]} />
       {rails.map((rail) => (
         <g key={rail}>
-          <Wire
-            path={[
-              [terminal, rail],
-              [far, rail],
-            ]}
-          />
+          <Wire from={[terminal, rail]} to={[far, rail]} />
           <Terminal at={[terminal, rail]} />
         </g>
       ))}
@@ -90,7 +80,7 @@ function Contact({ drawn, common }: Given) {
   );
 }
 
-const currentText = ({ amps }: Drawn): string => ampText(Math.abs(amps('contact')));
+const currentText = ({ amps }: Drawn): string => ampText(Math.abs(amps('signal clamp')));
 
 function Leg({
   x,
@@ -105,18 +95,8 @@ function Leg({
   const [upper, lower] = common < signal ? [common, signal] : [signal, common];
   return (
     <g>
-      <Wire
-        path={[
-          [x, upper],
-          [x, middle - 16],
-        ]}
-      />
-      <Wire
-        path={[
-          [x, middle + 16],
-          [x, lower],
-        ]}
-      />
+      <Wire from={[x, upper]} to={[x, middle - 16]} />
+      <Wire from={[x, middle + 16]} to={[x, lower]} />
       <ContactBlade at={[x, middle]} closed={closed} />
     </g>
   );
@@ -127,12 +107,7 @@ function Chain({ drawn }: Given) {
   const spots = [signal + 24, (signal + zero) / 2, zero - 24];
   return (
     <g>
-      <Wire
-        path={[
-          [far, signal],
-          [far, spots[0] ?? signal],
-        ]}
-      />
+      <Wire from={[far, signal]} to={[far, spots[0] ?? signal]} />
       {spots.map((y, at) => (
         <g key={y}>
           <g transform={`translate(${far},${y}) scale(0.8) translate(${-far},${-y})`}>
@@ -140,12 +115,7 @@ function Chain({ drawn }: Given) {
           </g>
         </g>
       ))}
-      <Wire
-        path={[
-          [far, zero - 11],
-          [far, zero],
-        ]}
-      />
+      <Wire from={[far, zero - 11]} to={[far, zero]} />
     </g>
   );
 }
@@ -160,33 +130,14 @@ function Supervised({ drawn }: Given) {
         name="before"
         value={drawn.value('contact resistor')}
       />
-      <Wire
-        path={[
-          [far, split],
-          [far, split + 20],
-        ]}
-      />
+      <Wire from={[far, split]} to={[far, split + 20]} />
       <g transform={`translate(0,${(split + zero) / 2 - (signal + zero) / 2 + 2})`}>
         <ContactBlade at={[far, (signal + zero) / 2]} closed={drawn.state.closed} />
       </g>
-      <Wire
-        path={[
-          [far, zero - 20],
-          [far, zero],
-        ]}
-      />
-      <Wire
-        path={[
-          [far, split],
-          [far - 62, split],
-        ]}
-      />
-      <Resistance
-        from={[far - 62, split]}
-        to={[far - 62, zero]}
-        name=""
-        value={drawn.value('end resistor')}
-      />
+      <Wire from={[far, zero - 20]} to={[far, zero]} />
+      <Wire from={[far, split]} to={[far - 62, split]} />
+      <Resistance from={[far - 62, split]} to={[far - 62, zero]} />
+      <Label at={[far - 74, (split + zero) / 2 + 4]} anchor="end" text={drawn.value('end resistor')} />
     </g>
   );
 }
@@ -199,49 +150,15 @@ function Sensor({ drawn }: Given) {
   const middle = toPlus ? signal - 31 : signal + 31;
   return (
     <g>
-      <Wire
-        path={[
-          [far, plus],
-          [far, box.y],
-        ]}
-      />
-      <Wire
-        path={[
-          [far, zero],
-          [far, box.y + box.height],
-        ]}
-      />
-      <Wire
-        path={
-          toPlus
-            ? [
-                [far, box.y],
-                [far, middle - 16],
-              ]
-            : [
-                [far, signal],
-                [far, middle - 16],
-              ]
-        }
-      />
-      <Wire
-        path={
-          toPlus
-            ? [
-                [far, middle + 16],
-                [far, signal],
-              ]
-            : [
-                [far, middle + 16],
-                [far, box.y + box.height],
-              ]
-        }
-      />
+      <Wire from={[far, plus]} to={[far, box.y]} />
+      <Wire from={[far, zero]} to={[far, box.y + box.height]} />
+      <Wire from={[far, toPlus ? box.y : signal]} to={[far, middle - 16]} />
+      <Wire from={[far, middle + 16]} to={[far, toPlus ? signal : box.y + box.height]} />
       <ContactBlade at={[far, middle]} closed={drawn.state.closed} />
       <Frame {...box} title="" />
       <Label at={[far + 12, signal - 4]} text={deviceWords[device].split(' ')[0] ?? ''} bold />
       <Label at={[far + 12, signal + 12]} text={currentText(drawn)} />
-      <Voltage at={[far - 30, signal]} text={drawn.volts('device signal')} place="above" />
+      <Voltage at={[far - 30, signal]} text={drawn.volts('device signal')} place="before" />
       <Voltage at={[far, plus]} text={drawn.volts('device supply')} place="above" />
       <Voltage at={[far, zero]} text={drawn.volts('device common')} place="below" />
     </g>

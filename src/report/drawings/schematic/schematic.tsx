@@ -27,7 +27,6 @@ export function Schematic({
       viewBox={`0 0 ${sheet.width} ${sheet.height}`}
       role="img"
       aria-labelledby={`${id}-t ${id}-d`}
-      font-family="sans-serif"
       fill="#000"
     >
       <title id={`${id}-t`}>{`${wiringWords[wiring.name]}, ${stateWords[state.state]}`}</title>

@@ -1,6 +1,6 @@
 import type { Stage } from '../../../model/wiring-names.ts';
 import { type Drawn, sheet } from './sheet.ts';
-import { Capacitance, Label, Light, Resistance, Voltage, Wire } from './symbols.tsx';
+import { Capacitance, Junction, Label, Light, Resistance, Voltage, Wire } from './symbols.tsx';
 
 const { plus, signal, zero, pin, terminal } = sheet;
 /** Where a pull-up hangs, where the filter does, where the coupler stands. */
@@ -20,43 +20,26 @@ type View = (given: { readonly drawn: Drawn }) => ReturnType<typeof Pin>;
 function Pin({ drawn, from }: { readonly drawn: Drawn; readonly from: number }) {
   return (
     <g>
-      <Wire
-        path={[
-          [pin, signal],
-          [from, signal],
-        ]}
-      />
-      <Wire
-        path={[
-          [pin, signal],
-          [pin - 8, signal],
-        ]}
-      />
+      <Wire from={[pin, signal]} to={[from, signal]} />
+      <Wire from={[pin, signal]} to={[pin - 8, signal]} />
       <Voltage at={[pin, signal]} text={drawn.volts('pin')} place="above" />
       <Label at={[pin, signal + 20]} anchor="middle" text="pin" />
     </g>
   );
 }
 
-const Filter = ({ drawn }: { readonly drawn: Drawn }) =>
-  drawn.has('filter') ? (
+const Filter = ({ drawn }: { readonly drawn: Drawn }) => (
+  <g>
     <Capacitance from={[filterAt, signal]} to={[filterAt, zero]} value={drawn.value('filter')} />
-  ) : null;
+    <Junction at={[filterAt, signal]} />
+    <Junction at={[filterAt, zero]} />
+  </g>
+);
 
 const Rails = ({ upper, lower }: { readonly upper: string; readonly lower: string }) => (
   <g>
-    <Wire
-      path={[
-        [pin - 8, plus],
-        [terminal, plus],
-      ]}
-    />
-    <Wire
-      path={[
-        [pin - 8, zero],
-        [terminal, zero],
-      ]}
-    />
+    <Wire from={[pin - 8, plus]} to={[terminal, plus]} />
+    <Wire from={[pin - 8, zero]} to={[terminal, zero]} />
     <Label at={[pin - 8, plus - 8]} text={upper} />
     <Label at={[pin - 8, zero + 17]} text={lower} />
   </g>
@@ -64,36 +47,24 @@ const Rails = ({ upper, lower }: { readonly upper: string; readonly lower: strin
 
 const Pulled: View = ({ drawn }) => (
   <g>
-    <Wire
-      path={[
-        [pin - 8, plus],
-        [pullAt, plus],
-      ]}
-    />
+    <Wire from={[pin - 8, plus]} to={[pullAt, plus]} />
     <Label at={[pin - 8, plus - 8]} text={`+ ${drawn.volts('logic +')}`} />
-    <Wire
-      path={[
-        [pin - 8, zero],
-        [terminal, zero],
-      ]}
-    />
+    <Wire from={[pin - 8, zero]} to={[terminal, zero]} />
     <Label at={[pin - 8, zero + 17]} text="0 V" />
+    <Junction at={[pullAt, signal]} />
     <Resistance from={[pullAt, plus]} to={[pullAt, signal]} name="pull-up" value={drawn.value('pull-up')} />
     <Resistance from={[filterAt, signal]} to={[pullAt, signal]} name="series" value={drawn.value('series')} />
     <Filter drawn={drawn} />
     <Pin drawn={drawn} from={filterAt} />
-    <Wire
-      path={[
-        [pullAt, signal],
-        [terminal, signal],
-      ]}
-    />
+    <Wire from={[pullAt, signal]} to={[terminal, signal]} />
   </g>
 );
 
 const PulledDown: View = ({ drawn }) => (
   <g>
     <Rails upper={`+ ${drawn.volts('field +')}`} lower="0 V" />
+    <Junction at={[pullAt, signal]} />
+    <Junction at={[pullAt, zero]} />
     <Resistance
       from={[pullAt, signal]}
       to={[pullAt, zero]}
@@ -103,12 +74,7 @@ const PulledDown: View = ({ drawn }) => (
     <Resistance from={[filterAt, signal]} to={[pullAt, signal]} name="series" value={drawn.value('series')} />
     <Filter drawn={drawn} />
     <Pin drawn={drawn} from={filterAt} />
-    <Wire
-      path={[
-        [pullAt, signal],
-        [terminal, signal],
-      ]}
-    />
+    <Wire from={[pullAt, signal]} to={[terminal, signal]} />
   </g>
 );
 
@@ -121,6 +87,8 @@ const Divided: View = ({ drawn }) => (
       name="series"
       value={drawn.value('series')}
     />
+    <Junction at={[lightAt, signal]} />
+    <Junction at={[lightAt, zero]} />
     <Resistance from={[lightAt, signal]} to={[lightAt, zero]} name="divider" value={drawn.value('divider')} />
     <Filter drawn={drawn} />
     <Pin drawn={drawn} from={lightAt} />
@@ -131,18 +99,8 @@ const Divided: View = ({ drawn }) => (
 const Output = ({ drawn }: { readonly drawn: Drawn }) => (
   <g>
     <rect x={pin + 40} y={signal - 8} width="34" height="64" fill="none" stroke="#000" stroke-width="1.4" />
-    <Wire
-      path={[
-        [pin, signal + 8],
-        [pin + 40, signal + 8],
-      ]}
-    />
-    <Wire
-      path={[
-        [pin, signal + 40],
-        [pin + 40, signal + 40],
-      ]}
-    />
+    <Wire from={[pin, signal + 8]} to={[pin + 40, signal + 8]} />
+    <Wire from={[pin, signal + 40]} to={[pin + 40, signal + 40]} />
     <Label at={[pin + 57, signal + 29]} anchor="middle" text="out" />
     <Voltage at={[pin, signal + 8]} text={drawn.volts('pin')} place="above" />
     <Label at={[pin - 6, signal + 26]} anchor="middle" text="pin" />
@@ -150,7 +108,8 @@ const Output = ({ drawn }: { readonly drawn: Drawn }) => (
   </g>
 );
 
-const lit = ({ amps }: Drawn): boolean => amps('light') > 1e-4;
+/** Above what any coupler takes for darkness, A. */
+const lit = ({ amps }: Drawn): boolean => amps('light') > 0.5e-3;
 
 const Fed: View = ({ drawn }) => (
   <g>
@@ -161,21 +120,11 @@ const Fed: View = ({ drawn }) => (
       name="series"
       value={drawn.value('series')}
     />
-    <Wire
-      path={[
-        [lightAt, signal],
-        [lightAt, zero],
-      ]}
-    />
+    <Wire from={[lightAt, signal]} to={[lightAt, zero]} />
     <Light at={[lightAt, signal + 38]} lit={lit(drawn)} />
     {drawn.has('bleed') ? (
       <g>
-        <Wire
-          path={[
-            [lightAt, signal],
-            [lightAt + 50, signal + 1],
-          ]}
-        />
+        <Wire from={[lightAt, signal]} to={[lightAt + 50, signal + 1]} />
         <Resistance
           from={[lightAt + 50, signal]}
           to={[lightAt + 50, zero]}
@@ -191,12 +140,7 @@ const Fed: View = ({ drawn }) => (
 const DrawnFrom: View = ({ drawn }) => (
   <g>
     <Rails upper={`+ ${drawn.volts('field +')}`} lower="field 0 V" />
-    <Wire
-      path={[
-        [lightAt, plus],
-        [lightAt, signal],
-      ]}
-    />
+    <Wire from={[lightAt, plus]} to={[lightAt, signal]} />
     <Light at={[lightAt, plus + 62]} lit={lit(drawn)} />
     <Resistance
       from={[lightAt, signal]}

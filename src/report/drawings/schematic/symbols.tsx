@@ -3,26 +3,29 @@ import type { ComponentChildren } from 'preact';
 /** Symbols after IEC 60617, drawn in black; every state is told by shape. */
 export type Spot = readonly [x: number, y: number];
 
-export function Wire({ path }: { readonly path: readonly Spot[] }) {
-  return (
-    <polyline
-      points={path.map(([x, y]) => `${x},${y}`).join(' ')}
-      fill="none"
-      stroke="#000"
-      stroke-width="1.4"
-    />
-  );
-}
+export const Wire = ({ from, to }: { readonly from: Spot; readonly to: Spot }) => (
+  <line x1={from[0]} y1={from[1]} x2={to[0]} y2={to[1]} stroke="#000" stroke-width="1.4" />
+);
 
 /** A resistance between two spots on one line, its name and value beside it. */
-export function Resistance({ from, to, name, value }: { from: Spot; to: Spot; name: string; value: string }) {
+export function Resistance({
+  from,
+  to,
+  name = '',
+  value = '',
+}: {
+  from: Spot;
+  to: Spot;
+  name?: string;
+  value?: string;
+}) {
   const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
   const upright = from[0] === to[0];
   const [width, height] = upright ? [13, 36] : [36, 13];
   return (
     <g>
-      <Wire path={upright ? [from, [x, y - 18]] : [from, [x - 18, y]]} />
-      <Wire path={upright ? [[x, y + 18], to] : [[x + 18, y], to]} />
+      <Wire from={from} to={upright ? [x, y - 18] : [x - 18, y]} />
+      <Wire from={upright ? [x, y + 18] : [x + 18, y]} to={to} />
       <rect
         x={x - width / 2}
         y={y - height / 2}
@@ -67,27 +70,29 @@ export function Label(given: {
   );
 }
 
+/** Where wires meet. */
+export function Junction({ at }: { readonly at: Spot }) {
+  return <circle cx={at[0]} cy={at[1]} r="2.2" />;
+}
+
+const labelSpots = {
+  above: { by: [0, -9], anchor: 'middle' },
+  below: { by: [0, 19], anchor: 'middle' },
+  before: { by: [-7, -9], anchor: 'end' },
+} as const;
+
 /** A node with its computed voltage; the dot is where a probe goes. */
-export function Voltage({
-  at,
-  text,
-  place = 'above',
-}: {
-  at: Spot;
-  text: string;
-  place?: 'above' | 'below' | 'right' | 'left';
+export function Voltage(given: {
+  readonly at: Spot;
+  readonly text: string;
+  readonly place: keyof typeof labelSpots;
 }) {
-  const [x, y] = at;
-  const spots = {
-    above: { at: [x, y - 9], anchor: 'middle' },
-    below: { at: [x, y + 19], anchor: 'middle' },
-    right: { at: [x + 8, y + 4], anchor: 'start' },
-    left: { at: [x - 8, y + 4], anchor: 'end' },
-  } as const;
+  const { at, text, place } = given;
+  const { by, anchor } = labelSpots[place];
   return (
     <g>
-      <circle cx={x} cy={y} r="3" />
-      <Label {...spots[place]} text={text} bold size={13} />
+      <circle cx={at[0]} cy={at[1]} r="3" />
+      <Label at={[at[0] + by[0], at[1] + by[1]]} anchor={anchor} text={text} bold size={13} />
     </g>
   );
 }
@@ -142,8 +147,8 @@ export function Capacitance({
   const [x] = from;
   return (
     <g>
-      <Wire path={[from, [x, y - 4]]} />
-      <Wire path={[[x, y + 4], to]} />
+      <Wire from={from} to={[x, y - 4]} />
+      <Wire from={[x, y + 4]} to={to} />
       <line x1={x - 10} y1={y - 4} x2={x + 10} y2={y - 4} stroke="#000" stroke-width="2" />
       <line x1={x - 10} y1={y + 4} x2={x + 10} y2={y + 4} stroke="#000" stroke-width="2" />
       <Label at={[x + 13, y + 4]} text={value} />
