@@ -70,6 +70,7 @@ export interface PressAsk {
 
 export type PlugEnd = 'switch' | 'controller';
 export type ConfirmTopic =
+  | 'stayed-in'
   | 'pressed'
   | 'propped'
   | 'signal-plug'

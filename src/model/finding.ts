@@ -38,6 +38,7 @@ export type Finding =
     }
   | { readonly kind: 'power-stays-on' }
   | { readonly kind: 'status-not-following'; readonly input: InputName }
+  | { readonly kind: 'does-not-latch' }
   | { readonly kind: 'restarts' }
   | { readonly kind: 'controller-restarted'; readonly times: number }
   | { readonly kind: 'conflicting-answers'; readonly inputs: readonly InputName[] }
@@ -85,6 +86,7 @@ export const weightOf = {
   'still-out': 'limitation',
   'power-stays-on': 'fault',
   'status-not-following': 'fault',
+  'does-not-latch': 'fault',
   restarts: 'fault',
   'controller-restarted': 'note',
   'conflicting-answers': 'limitation',

@@ -2,7 +2,7 @@ import type { Ask, AskEnd } from './ask.ts';
 import type { InputName, Machine, Subject } from './machine.ts';
 import type { Reading, StatusReading } from './reading.ts';
 import type { Millis, Seconds } from './units.ts';
-import type { CheckName, Verdict } from './verdict.ts';
+import type { CheckName, Missing, Verdict } from './verdict.ts';
 
 /** The readings of one ask: from the moment it was put until it ended, and the last status before it. */
 export interface Window {
@@ -50,6 +50,8 @@ export interface Known {
   /** Subjects for which the question about something touching the switch was settled. */
   readonly touchedAsked: readonly Subject[];
   readonly motorsOff: boolean;
+  /** Why no hand may go to a switch in this session, where the person would not make it possible. */
+  readonly handsOff?: Missing;
 }
 
 /** One question about the machine: a procedure that gathers its evidence and a pure judge of it. */

@@ -38,6 +38,7 @@ export function confirmWords(ask: Confirm, machine: Machine): AskWords {
     'still-out': stillOut,
     'stop-area-clear': stopAreaClear,
     'stayed-off': stayedOff,
+    'stayed-in': stayedIn,
     ...learnWords,
     request: requestWords,
   } satisfies Record<ConfirmTopic, (ask: Confirm, machine: Machine) => AskWords>;
@@ -79,6 +80,12 @@ const stillOut = (ask: Confirm, machine: Machine): AskWords => ({
   text: `Before the break the plug of ${whatOf(ask, machine)}${whereOf(ask, machine)} was pulled. Is it still out? Yes: still out. No: it is back in.`,
   cautions: cautions('signalOnly', 'motorsOff'),
   short: `Still out? ${ask.subject === undefined ? '' : shortly(ask.subject, machine)}`.trimEnd(),
+});
+
+const stayedIn = (ask: Confirm, machine: Machine): AskWords => ({
+  text: `The status of ${whatOf(ask, machine)} came back while the button should still have been in. Did the button stay in until you turned or pulled it out? Answer no if it came out by itself.`,
+  cautions: cautions('statusNoProof', 'licensed'),
+  short: 'Did the button stay in by itself?',
 });
 
 const stopAreaClear = (ask: Confirm, machine: Machine): AskWords => ({

@@ -45,7 +45,7 @@ export function pressWords(ask: Press, machine: Machine): AskWords {
   const handling = handlingOf(switchOf(machine, ask.subject));
   const place = shortly(ask.subject, machine);
   const way = pushed[handling];
-  const hands = handling === 'stop' ? cautions('stayClear') : cautions('motorsOff', 'fingers');
+  const hands = cautions('motorsOff', handling === 'stop' ? 'stayClear' : 'fingers');
   if (ask.expect === 'no-answer')
     return {
       text: `Its plug is out. ${way.long(what)} Once is enough; then say that you did it. No answer is expected in the stream: if one comes, another plug than the right one was pulled.`,

@@ -109,3 +109,14 @@ describe('what is never asked of a person', () => {
     expect(verdicts[1]).toMatchObject({ status: 'proved', facts: { unpluggedAt: 'controller' } });
   });
 });
+
+describe('a stop button that does not do what a stop button must', () => {
+  const springs = (answer: 'yes' | 'no' | 'not-sure') => (ask: Ask) =>
+    ask.action === 'confirm' && ask.topic === 'stayed-in' ? answer : undefined;
+  it('fails where it springs back by itself, and is not proved where nobody saw', () => {
+    // ISO 13850: an emergency stop stays operated until it is let out on purpose.
+    expect(judged({ says: springs('no') })).toEqual(['stop stop: failed does-not-latch']);
+    expect(judged({ says: springs('not-sure') })).toEqual(['stop stop: inconclusive']);
+    expect(judged({ says: springs('yes') })).toEqual(['stop stop: proved']);
+  });
+});

@@ -200,3 +200,38 @@ inputs:
     ]);
   });
 });
+
+describe('inputs that change by themselves', () => {
+  /** A pulse of 60 ms every so many ms, whoever is at the machine. */
+  const pulsing = (every: number): Truth => ({
+    level: ({ time }) => (time % every < 60 ? 'H' : 'L'),
+    active: ({ time }) => (time % every < 60 ? '1' : '0'),
+  });
+  const nobody = (ask: Ask) => (ask.action === 'press' ? ('nothing' as const) : undefined);
+
+  it('are heard before anyone is asked to press, even where the rest check was left out', () => {
+    const found = judged({ ...healthy, a: pulsing(700) }, { says: nobody, checks: ['press'] });
+    expect(found[0]).toBe('press a: failed flickers');
+  });
+
+  it('are not taken for presses where the person says that nobody pressed', () => {
+    const says = (ask: Ask) =>
+      ask.action === 'confirm' && ask.topic === 'pressed' ? ('no' as const) : nobody(ask);
+    const found = judged({ ...healthy, a: pulsing(15_000) }, { says, checks: ['press'] });
+    expect(found[0]).toBe('press a: failed flickers');
+  });
+
+  it('prove nothing where the person cannot say whether she pressed', () => {
+    const says = (ask: Ask) =>
+      ask.action === 'confirm' && ask.topic === 'pressed' ? ('not-sure' as const) : nobody(ask);
+    expect(judged({ ...healthy, a: pulsing(15_000) }, { says, checks: ['press'] })[0]).toBe(
+      'press a: inconclusive',
+    );
+  });
+
+  it('are found by what they do while others are pressed, and cost the others nothing', () => {
+    const found = judged({ ...healthy, d: pulsing(3100) }, { checks: ['press'] });
+    expect(found.filter((each) => !each.includes(' d:')).every((each) => each.endsWith('proved'))).toBe(true);
+    expect(found.find((each) => each.includes(' d:'))).toBe('press d: failed flickers');
+  });
+});

@@ -29,6 +29,7 @@ export const oneOfEach = {
   'still-out': { kind: 'still-out', what: [{ subject: 'x-home', at: 'controller' }] },
   'power-stays-on': { kind: 'power-stays-on' },
   'status-not-following': { kind: 'status-not-following', input: 'stop' },
+  'does-not-latch': { kind: 'does-not-latch' },
   restarts: { kind: 'restarts' },
   'controller-restarted': { kind: 'controller-restarted', times: 1 },
   'conflicting-answers': { kind: 'conflicting-answers', inputs: ['x-far', 'door'] },

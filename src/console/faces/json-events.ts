@@ -107,5 +107,6 @@ const verdictLine = (verdict: Verdict, restored: boolean): JsonLine => ({
   status: verdict.status,
   evidence: verdict.evidence,
   findings: verdict.findings,
+  ...(verdict.missing.length > 0 ? { missing: verdict.missing } : {}),
   ...(restored ? { restored: true } : {}),
 });

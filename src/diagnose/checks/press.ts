@@ -1,7 +1,7 @@
 import type { InputName, Subject, Switch } from '../../model/machine.ts';
 import type { Check, Known, Procedure, Scene } from '../../model/procedure.ts';
 import { type SideClash, sideClashes } from '../../model/side-clash.ts';
-import type { Verdict } from '../../model/verdict.ts';
+import type { Missing, Verdict } from '../../model/verdict.ts';
 import { answeringInput, judgePresses, type PressEvidence } from '../judging/presses.ts';
 import { shiftedPlugs } from '../judging/shifted-plug.ts';
 import { withoutEvidence } from '../judging/status.ts';
@@ -11,7 +11,11 @@ import { listenedFirst } from '../procedures/listened-first.ts';
 import { motorsOff } from '../procedures/motors-off.ts';
 import { pressSwitch } from '../procedures/press-switch.ts';
 
-type PressItem = PressEvidence | { readonly motorsOff: true } | { readonly flickers: readonly InputName[] };
+type PressItem =
+  | PressEvidence
+  | { readonly motorsOff: true }
+  | { readonly handsOff: Missing }
+  | { readonly flickers: readonly InputName[] };
 
 /**
  * Is each switch on the terminal it is drawn on, and does it answer when pressed and only then? Each is named and pressed, and
@@ -23,7 +27,7 @@ export const press: Check<PressItem> = { name: 'press', gather, judge, teaches }
 function* gather(scene: Scene): Procedure<PressItem> {
   const latest: Latest = { status: scene.now };
   const missing = yield* motorsOff('press', scene, latest);
-  if (!missing) yield { keep: { motorsOff: true } };
+  yield { keep: missing ? { handsOff: missing } : { motorsOff: true } };
   const flickers = missing ? [] : yield* listenedFirst('press', scene, latest);
   if (flickers.length > 0) yield { keep: { flickers } };
   const deaf = [...scene.known.flickering, ...flickers];
@@ -65,7 +69,8 @@ function withClash(verdict: Verdict, clashes: readonly SideClash[]): Verdict {
 
 function teaches(kept: readonly PressItem[], scene: Scene): Partial<Known> {
   const { evidence, flickering: strays } = withoutStrays(switchEvidence(kept), scene);
-  const heard = kept.flatMap((item) => ('subject' in item || 'motorsOff' in item ? [] : item.flickers));
+  const heard = kept.flatMap((item) => ('flickers' in item && !('subject' in item) ? item.flickers : []));
+  const handsOff = kept.flatMap((item) => ('handsOff' in item ? item.handsOff : []))[0];
   const answering: Record<Subject, string> = { ...scene.known.answering };
   for (const each of switchesAsked(scene)) {
     const item = evidence.find(({ subject }) => subject === each.subject);
@@ -75,6 +80,7 @@ function teaches(kept: readonly PressItem[], scene: Scene): Partial<Known> {
   return {
     restHeard: scene.known.restHeard || evidence.some((each) => !each.missing),
     flickering: [...new Set([...scene.known.flickering, ...heard, ...strays])],
+    ...(handsOff && { handsOff }),
     answering,
     motorsOff: scene.known.motorsOff || kept.some((item) => 'motorsOff' in item),
     restInDoubt: evidence.filter((each) => each.rest === 'in-doubt').map((each) => each.subject),

@@ -16,6 +16,8 @@ export interface StopEvidence {
   readonly flickers: boolean;
   /** How the target moved with the button. */
   readonly move: Excursion | undefined;
+  /** The button stayed in until it was let out; undefined: nobody could say. */
+  readonly latches: boolean | undefined;
   /** What showed the person that the drives lost power. */
   readonly power: Answer | undefined;
   readonly restarted: boolean | undefined;
@@ -31,6 +33,7 @@ export function judgeStop(evidence: StopEvidence): Verdict {
   if (missing) return withoutEvidence(of, missing, { traces });
   const findings: Finding[] = [...statusFindings(evidence)];
   if (power === 'did-not') findings.push({ kind: 'power-stays-on' });
+  if (evidence.latches === false) findings.push({ kind: 'does-not-latch' });
   if (restarted) findings.push({ kind: 'restarts' });
   const powerShownBy = shown.find((each) => each === power);
   const facts = powerShownBy ? { powerShownBy } : {};
@@ -45,7 +48,8 @@ export function judgeStop(evidence: StopEvidence): Verdict {
   };
   if (verdict.status === 'failed') return verdict;
   if (!powerShownBy) return { ...verdict, status: 'inconclusive', missing: ['power-not-looked-at'] };
-  if (restarted === undefined) return { ...verdict, status: 'inconclusive', missing: ['not-confirmed'] };
+  if (evidence.latches === undefined || restarted === undefined)
+    return { ...verdict, status: 'inconclusive', missing: ['not-confirmed'] };
   return verdict;
 }
 

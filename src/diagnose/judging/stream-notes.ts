@@ -1,7 +1,11 @@
 import type { Finding } from '../../model/finding.ts';
 import type { Reading } from '../../model/reading.ts';
+import { ms } from '../../model/units.ts';
 import type { CheckName, Verdict } from '../../model/verdict.ts';
 import { statusOf } from './status.ts';
+
+/** A stream that says nothing for this long has a gap in it, though the port stayed open. */
+const silenceIsGap = ms(3000);
 
 /** Counts what went wrong with the stream itself while a check ran; noted beside the verdicts, it changes none of them. */
 export class StreamNotes {
@@ -9,11 +13,13 @@ export class StreamNotes {
   private lost = 0;
   private unreadable = 0;
   private restarts = 0;
+  private lastReport: number | undefined;
   private afterOpening = true;
   private inDoubt = 0;
 
   take(reading: Reading): void {
     if (reading.kind === 'gap') {
+      this.lastReport = undefined;
       if (reading.why === 'lost-port' || reading.why === 'declaration-changed') this.gaps++;
       if (reading.why === 'controller-restarted') {
         this.restarts++;
@@ -28,6 +34,10 @@ export class StreamNotes {
     if (reading.kind === 'unreadable' && !this.afterOpening) this.unreadable++;
     if (reading.kind === 'unreadable' && reading.why === 'out-of-step') this.inDoubt = 1;
     else if (reading.kind !== 'declared') this.inDoubt = 0;
+    if (reading.kind === 'status') {
+      if (this.lastReport !== undefined && reading.arrived - this.lastReport > silenceIsGap) this.gaps++;
+      this.lastReport = reading.arrived;
+    }
     if ('lost' in reading) this.lost += reading.lost;
     this.afterOpening = false;
   }

@@ -8,6 +8,8 @@ import { type Asking, type Latest, put } from './asking.ts';
 interface After {
   readonly halted: boolean;
   readonly saidLetGo: boolean;
+  /** With the plug out no level tells whether the switch is operated. */
+  readonly plugIsOut: boolean;
 }
 
 /**
@@ -18,13 +20,12 @@ export function* letGo(
   pressed: Switch,
   check: CheckName,
   moved: readonly Excursion[],
-  { halted, saidLetGo }: After,
+  { halted, saidLetGo, plugIsOut }: After,
   latest: Latest,
 ): Asking<readonly InputName[]> {
   const { subject } = pressed;
-  if (halted && latest.status?.activity === 'fault') {
-    yield* put({ check, action: 'clear', subject, seconds: timeToPlug }, latest);
-  }
+  yield* clearHalt(pressed, check, halted, latest);
+  if (plugIsOut) return [];
   const held = stillAway(moved, latest);
   if (held.length === 0) return [];
   const latches = pressed.duty.includes('stop');
@@ -37,6 +38,17 @@ export function* letGo(
   if (released.by === 'gap') return [];
   if (why === 'sticks') return watch;
   return released.answer === 'done' ? stillAway(held, latest).map((each) => each.input) : [];
+}
+
+/** A controller that halted is cleared by the person's own control before anything else is asked of it. */
+export function* clearHalt(
+  { subject }: Switch,
+  check: CheckName,
+  halted: boolean,
+  latest: Latest,
+): Asking<void> {
+  if (!halted || latest.status?.activity !== 'fault') return;
+  yield* put({ check, action: 'clear', subject, seconds: timeToPlug }, latest);
 }
 
 function stillAway(moved: readonly Excursion[], latest: Latest): readonly Excursion[] {

@@ -10,6 +10,7 @@ import { type Asking, type Latest, put } from './asking.ts';
  */
 export function* motorsOff(check: CheckName, scene: Scene, latest: Latest): Asking<Missing | undefined> {
   if (scene.known.motorsOff) return undefined;
+  if (scene.known.handsOff) return scene.known.handsOff;
   const power = yield* untilUnbroken(
     { check, action: 'power', what: 'motors', to: 'off', seconds: timeToPlug },
     latest,

@@ -83,7 +83,7 @@ function* outcome(
     pressed,
     press.check,
     moved,
-    { halted, saidLetGo: ended.answer === 'done' },
+    { halted, saidLetGo: ended.answer === 'done', plugIsOut: press.expect === 'no-answer' },
     latest,
   );
   const cited = [...new Set([...moved.map((each) => each.input), pressed.input])];

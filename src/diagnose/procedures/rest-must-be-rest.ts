@@ -40,9 +40,9 @@ export function* restMustBeRest(
   return 'in-doubt';
 }
 
-/** Reported active; or, where only levels are reported, the level that the declared contact and circuit give when operated. */
+/** Reported active, or the level that the declared contact and circuit give when operated. */
 function looksOperated(state: State, pressed: Switch): boolean {
-  if (state.active !== '?') return state.active === '1';
+  if (state.active === '1') return true;
   const conducting = conductingLevel(pressed);
   if (!conducting || pressed.contact === 'unknown' || state.level === '?') return false;
   const conductsAtRest = pressed.contact === 'normally closed';

@@ -8,6 +8,7 @@ import { type Settled, settledState } from '../signal/settled.ts';
 import { traceOf } from '../signal/trace.ts';
 import { inputsOf, type State, stateIn } from '../signal/track.ts';
 import { type Asking, type Latest, put, refusal } from './asking.ts';
+import { clearHalt } from './let-go.ts';
 import { putBack, unplugAsk } from './plugs.ts';
 import type { Pressed } from './press-once.ts';
 import { controlPress, pressInRow } from './row-presses.ts';
@@ -52,6 +53,7 @@ function* oneRow(pressed: Switch, at: PlugEnd, scene: Scene, latest: Latest): As
     if (pulled.by === 'gap') return yield* brokenOff(pressed, { ...nothing, wrongPlugs }, latest);
     const why = refusal(pulled);
     if (why) return { ...nothing, wrongPlugs, missing: why };
+    yield* clearHalt(pressed, 'open-wire', before?.activity !== 'fault', latest);
     const row = { ...nothing, wrongPlugs, ...levelsOf(pulled, before, target ?? pressed.input) };
     const control = yield* controlPress(pressed, target, scene, latest);
     if (control.kind === 'missing' && control.why === 'stream-broke-off')

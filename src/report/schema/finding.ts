@@ -37,6 +37,7 @@ const facts = {
   'still-out': { what: plugs },
   'power-stays-on': {},
   'status-not-following': { input: name },
+  'does-not-latch': {},
   restarts: {},
   'controller-restarted': { times: count },
   'conflicting-answers': { inputs: names },

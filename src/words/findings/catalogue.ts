@@ -27,7 +27,7 @@ import {
   sticks,
   stuckActive,
 } from './silent.ts';
-import { powerStaysOn, restarts, statusNotFollowing } from './stop.ts';
+import { doesNotLatch, powerStaysOn, restarts, statusNotFollowing } from './stop.ts';
 import { controllerRestarted, streamGaps } from './stream.ts';
 
 /** One entry, many mouths: the report, `explain` and the page of all findings speak from here. */
@@ -55,6 +55,7 @@ export const findingWords = {
   'still-out': stillOut,
   'power-stays-on': powerStaysOn,
   'status-not-following': statusNotFollowing,
+  'does-not-latch': doesNotLatch,
   restarts,
   'controller-restarted': controllerRestarted,
   'conflicting-answers': conflictingAnswers,

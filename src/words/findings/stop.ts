@@ -56,3 +56,23 @@ export const restarts: FindingEntry<'restarts'> = {
     },
   ],
 };
+
+export const doesNotLatch: FindingEntry<'does-not-latch'> = {
+  title: 'The stop button does not stay in',
+  said: (_finding, { machine, subject }) => `The button of ${named(subject, machine)} came out by itself.`,
+  means:
+    'An emergency stop has to stay operated until somebody lets it out on purpose (ISO 13850). One that springs back allows a restart while the reason for stopping is still there.',
+  next: [
+    'Have the button replaced by a latching one with direct opening contacts (IEC 60947-5-5), by licensed practice and your local code.',
+    'Then repeat press, open wire and stop for it.',
+  ],
+  change: (_finding, scene) => [
+    {
+      what: 'mechanics',
+      from: 'a button that springs back',
+      to: 'a latching stop button',
+      why: 'a stop must hold until it is let out on purpose.',
+      retest: `press, open wire and stop of ${scene.subject}`,
+    },
+  ],
+};
