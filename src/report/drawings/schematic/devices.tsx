@@ -5,7 +5,7 @@ import { type Drawn, sheet } from './sheet.ts';
 import { ContactBlade, Cut, Frame, Label, Resistance, Terminal, Voltage, Wire } from './symbols.tsx';
 
 const { plus, signal, zero, terminal, far } = sheet;
-const cableAt = 400;
+const cableAt = 412;
 
 /** The cable and whatever stands at its far end. */
 export function FieldView({ drawn }: { readonly drawn: Drawn }) {
@@ -36,6 +36,9 @@ function Cable({ drawn, common, threeWire }: { drawn: Drawn; common: number; thr
           <Terminal at={[terminal, rail]} />
         </g>
       ))}
+      {threeWire && drawn.wiring.stage === 'pull-up' ? (
+        <Label at={[terminal - 8, plus + 4]} anchor="end" text={drawn.volts('field +')} />
+      ) : null}
       {drawn.state.state === 'broken' ? <Cut at={[cableAt, signal]} /> : null}
       <Label
         at={[cableAt, common === zero ? zero - 9 : plus + 19]}

@@ -4,7 +4,7 @@ import { Capacitance, Junction, Label, Light, Resistance, Voltage, Wire } from '
 
 const { plus, signal, zero, pin, terminal } = sheet;
 /** Where a pull-up hangs, where the filter does, where the coupler stands. */
-const pullAt = 232;
+const pullAt = 216;
 const filterAt = 100;
 const lightAt = 178;
 
