@@ -45,7 +45,11 @@ async function serve({ serve: where, fault = [] }: BenchFlags): Promise<void> {
   ]);
   const bench = new Bench(realTime, { faults: fault });
   const { stdin, stdout } = process;
-  const serving = await serveBench({ serve: where, bench, time: realTime, stdin, stdout });
+  const serving = await serveBench({ serve: where, bench, time: realTime, stdin, stdout }).catch((cause) => {
+    // A bench that cannot be served must not go on ticking.
+    bench.shutDown();
+    throw cause;
+  });
   await new Promise<void>((end) => {
     for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => end());
     stdout.once('error', () => end());
