@@ -70,7 +70,7 @@ describeBuilt('a session that is ended from outside', [], () => {
     const first = await commission(['--operator', 'lines', ...scope, '--out', out], (child) =>
       child.stdin.end(),
     );
-    expect(first.code).toBe(2);
+    expect(first).toMatchObject({ code: 2, err: '' });
     const other = await commission(
       ['--operator', 'lines', '--presses', '2', '--out', out, '--resume'],
       () => {},
@@ -78,7 +78,7 @@ describeBuilt('a session that is ended from outside', [], () => {
     expect(other.code).toBe(3);
     expect(other.err).toContain('This session began with another --presses.');
     const again = await commission(['--operator', 'json', '--out', out, '--resume'], () => {});
-    expect(again.code).toBe(0);
+    expect(again).toMatchObject({ code: 0, err: '' });
     expect(again.out.map((line) => JSON.parse(line)).filter(({ kind }) => kind === 'ask')[0]).toHaveProperty(
       'id',
       2,

@@ -29,6 +29,11 @@ const journal = (out: string, kind: string): readonly Record<string, unknown>[] 
     .map((line) => JSON.parse(line) as Record<string, unknown>)
     .filter((line) => line['kind'] === kind);
 
+const pressIds = (out: string): readonly unknown[] =>
+  journal(out, 'ask')
+    .filter((line) => (line['ask'] as { readonly action: string }).action === 'press')
+    .map((line) => line['id']);
+
 async function untilWritten(path: string): Promise<void> {
   const until = performance.now() + 15_000;
   while (!existsSync(path) || readFileSync(path, 'utf8') === '') {
@@ -64,7 +69,9 @@ describeBuilt('the screen in a terminal', [['tmux', hasTmux]], () => {
     screen.type('6');
     const end = await screen.shows('left with 0');
     expect(end).toContain('Report: ');
-    expect(journal(out, 'ended').map((line) => line['by'])).toEqual(['answer', 'answer', 'seen', 'seen']);
+    const presses = new Set(pressIds(out));
+    expect(presses.size).toBe(2);
+    for (const { id, by } of journal(out, 'ended')) if (presses.has(id)) expect(by).toBe('seen');
   });
 
   it('loses nothing but the ask in flight when the line goes dead, and goes on with --resume', async () => {
@@ -82,10 +89,16 @@ describeBuilt('the screen in a terminal', [['tmux', hasTmux]], () => {
     first.hangUp();
     await untilWritten(code);
     expect(readFileSync(code, 'utf8')).toBe('2\n');
-    expect(journal(out, 'ended').map((line) => line['id'])).toContain(4);
+    const [done, inFlight] = pressIds(out);
+    expect(journal(out, 'ended').find((line) => line['id'] === done)?.['by']).toBe('seen');
     const again = terminal('again', commission(out, '--resume'));
-    const asked = await again.shows('This is press 2 of 2.');
-    expect(asked).toContain('ask 5');
+    // Nobody knows what was done meanwhile: what makes hands safe is asked first.
+    await again.shows('Switch motor and spindle power off.');
+    again.type('d');
+    await again.shows('Prop Z with a block');
+    again.type('y');
+    await again.shows('This is press 2 of 2.');
+    expect(journal(out, 'ask').at(-1)?.['again']).toBe(inFlight);
     again.type('6');
     await again.shows('left with 0');
   });
