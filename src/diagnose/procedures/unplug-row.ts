@@ -6,11 +6,11 @@ import { plugAttempts, rowAttempts } from '../limits.ts';
 import { resolutionOf } from '../signal/resolution.ts';
 import { type Settled, settledState } from '../signal/settled.ts';
 import { traceOf } from '../signal/trace.ts';
-import { inputsOf, type State, stateIn } from '../signal/track.ts';
+import { inputsOf, type State, sameState, stateIn } from '../signal/track.ts';
 import { type Asking, type Latest, put, refusal } from './asking.ts';
 import { clearHalt } from './let-go.ts';
 import { putBack, unplugAsk } from './plugs.ts';
-import type { Pressed } from './press-once.ts';
+import type { Pressed, PressOutcome } from './press-once.ts';
 import { controlPress, pressInRow } from './row-presses.ts';
 
 /** What one whole row of unplug, control press, replug, press showed, as far as it came. */
@@ -111,7 +111,7 @@ function* backAndPressed(
     const back = yield* putBack(pressed, row.at, attempt > 1 ? 'stream-says-out' : undefined, latest);
     if (back === 'refused') return { ...row, stillOut: true, missing: 'replug' };
     if (back === 'broke-off') return { ...row, missing: 'stream-broke-off' };
-    const after = yield* pressInRow(pressed, 'answer', scene, latest);
+    const after = yield* pressFromRowsRest(pressed, row, scene, latest);
     if (after.kind === 'refused') {
       return {
         ...row,
@@ -122,5 +122,27 @@ function* backAndPressed(
     if (!answered && target && attempt < plugAttempts - 1) continue;
     const traces = [...row.traces, ...(row.control ? [row.control.trace] : []), after.trace];
     return { ...row, after, traces, stillOut: !answered && target !== undefined };
+  }
+}
+
+/**
+ * A lever that stayed in while the plug was out, where no level told of it, comes free with the first press after: what moved then
+ * did not begin at the rest of the row, and it is pressed once more.
+ */
+function* pressFromRowsRest(
+  pressed: Switch,
+  { inputs }: RowEvidence,
+  scene: Scene,
+  latest: Latest,
+): Asking<PressOutcome> {
+  for (let attempt = 1; ; attempt++) {
+    const after = yield* pressInRow(pressed, 'answer', scene, latest);
+    if (after.kind === 'refused') return after;
+    const beganElsewhere = after.moved.some((each) => {
+      const rest = inputs.get(each.input)?.rest;
+      return rest !== undefined && !sameState(rest, each.rest);
+    });
+    if (!beganElsewhere) return after;
+    if (attempt === rowAttempts) return { kind: 'refused', why: 'rest-in-doubt' };
   }
 }
