@@ -9,6 +9,8 @@ import { axisNamed, switchNamed } from './named-parts.ts';
 import { plant } from './plant.ts';
 import { RequestEar } from './request-ear.ts';
 import { scenario } from './scenario.ts';
+import type { Shape } from './speaking/shape.ts';
+import { speakerFor } from './speaking/speaker.ts';
 import type { MachineTruth } from './truth.ts';
 import { World } from './world.ts';
 
@@ -20,6 +22,8 @@ export interface BenchOptions {
   readonly faults?: readonly string[];
   /** Default: 100 reports a second with levels, active and positions; no edges, no voltages. */
   readonly telling?: Partial<Telling>;
+  /** Reports in this shape, in words drawn by the seed, instead of native sentences. */
+  readonly speak?: Shape;
   /** Default: nothing lost, nothing damaged. */
   readonly link?: Partial<LinkQuality>;
 }
@@ -37,8 +41,12 @@ export class Bench {
 
   /** Throws a ToolError where a fault is not known or does not fit the machine. */
   constructor(time: Timekeeper, options: BenchOptions = {}) {
-    const { truth = scenario, seed = 1, faults = [], telling = {}, link = {} } = options;
-    this.world = new World(truth, time, seed, { ...usual, ...telling });
+    const { truth = scenario, seed = 1, faults = [], telling = {}, link = {}, speak } = options;
+    const own = speak && {
+      speaker: speakerFor(speak, truth.inputs.length, truth.axes.length, seed),
+      ...(speak.request !== undefined && { request: speak.request }),
+    };
+    this.world = new World(truth, time, seed, { ...usual, ...own, ...telling });
     Object.assign(this.world.controller.link, link);
     this.eyes = new Eyes(this.world);
     for (const fault of faults) plant(this.world, fault);
@@ -54,6 +62,11 @@ export class Bench {
 
   /** Bytes from the tool: a whole request makes the controller declare and report once; anything else does nothing. */
   receive(bytes: Uint8Array): void {
+    const { request } = this.world.controller.telling;
+    if (request !== undefined) {
+      if (Buffer.from(bytes).toString('latin1').includes(request)) this.world.controller.report();
+      return;
+    }
     for (let asked = this.ear.take(bytes); asked > 0; asked--) {
       this.world.controller.declare();
       this.world.controller.report();

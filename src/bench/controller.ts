@@ -4,6 +4,7 @@ import { ms } from '../model/units.ts';
 import type { InputStage } from './input-stage.ts';
 import { carried, type LinkQuality } from './link.ts';
 import type { Random } from './random.ts';
+import type { Speaker } from './speaking/shape.ts';
 import { writeDeclaration, writeEdge, writeStatus, writeVolts } from './stream.ts';
 
 /** What the controller tells, and how often. */
@@ -17,6 +18,10 @@ export interface Telling {
   edges: boolean;
   /** Input voltages ten times a second. */
   volts: boolean;
+  /** Reports in lines of its own instead of native sentences. */
+  speaker?: Speaker;
+  /** It reports only when these bytes come. */
+  request?: string;
 }
 
 /** An axis as far as the controller tells of it. */
@@ -89,7 +94,7 @@ export class Controller {
   }
 
   declare(): void {
-    if (!this.awake) return;
+    if (!this.awake || this.telling.speaker) return;
     this.declaredAt = this.time.now();
     const inputs = this.reported.map(({ name }) => name);
     const axes = this.telling.positions ? this.axes.map(({ letter }) => letter) : [];
@@ -98,8 +103,12 @@ export class Controller {
 
   report(): void {
     if (!this.awake) return;
-    const { levels, active, positions } = this.telling;
+    const { levels, active, positions, speaker } = this.telling;
     const told = this.reported;
+    if (speaker) {
+      this.speak(speaker);
+      return;
+    }
     this.send(
       writeStatus({
         seq: this.seq++,
@@ -110,6 +119,17 @@ export class Controller {
         positions: positions ? this.axes.map((axis) => axis.commanded) : [],
       }),
     );
+  }
+
+  private speak(speaker: Speaker): void {
+    const lines = speaker({
+      inputs: this.reported.map((stage) => stage.active === '1'),
+      positions: this.axes.map((axis) => axis.commanded),
+      activity: this.activity,
+      ms: this.clock,
+      seq: this.seq++,
+    });
+    for (const line of lines) this.send(`${line}\r\n`);
   }
 
   edge(stage: InputStage): void {
@@ -141,7 +161,7 @@ export class Controller {
   private tick(): void {
     const now = this.time.now();
     if (now - this.declaredAt >= declaresEvery) this.declare();
-    this.report();
+    if (this.telling.request === undefined) this.report();
     if (this.telling.volts && now - this.voltsAt >= voltsEvery) {
       this.voltsAt = now;
       this.send(

@@ -1,3 +1,4 @@
+import { visible } from '../model/visible.ts';
 import { listed } from './figures.ts';
 
 /** Why something is not in a description, and what would put it there. */
@@ -12,6 +13,9 @@ export const notBoundWords = {
   tie: 'not learned: several values or ways of reading follow it equally well, and none was confirmed.',
   refused: 'not learned: it could not be pressed.',
 } as const;
+
+export const awaitingLines = (port: string): string =>
+  `Listening on ${visible(port)}. Waiting for any line of text; how to read it is found out by asking you.`;
 
 export const learnRemarks = {
   head: (machine: string, trials: number, tool: string): readonly string[] => [

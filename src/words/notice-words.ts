@@ -8,8 +8,6 @@ import { named } from './place.ts';
 export const noticeWords = {
   'awaiting-stream': (port: string) =>
     `Listening on ${visible(port)}. Waiting for a declaration and a first status report.`,
-  'awaiting-lines': (port: string) =>
-    `Listening on ${visible(port)}. Waiting for any line of text; how to read it is found out by asking you.`,
   'nothing-heard': (port: string) =>
     `Nothing readable was heard on ${visible(port)}. Is the controller on, the port the right one, the baud rate right? Still listening.`,
   'stream-lost': (port: string) =>

@@ -94,6 +94,8 @@ function answer({ series, part, rest, away, at, told, trials, trialOf, others }:
   let running = 0;
   let trialBefore = -1;
   let before: string | undefined;
+  const held = at === series.at ? undefined : new Set(series.at);
+  const isHeld = (index: number) => held === undefined || held.has(index);
   for (const [i, index] of at.entries()) {
     const symbol = told[i];
     const trial = trialOf[index] ?? -1;
@@ -102,8 +104,9 @@ function answer({ series, part, rest, away, at, told, trials, trialOf, others }:
     trialBefore = trial;
     if (symbol === away) running++;
     else running = 0;
-    if (symbol === rest || symbol === away) lines++;
-    else odd++;
+    // Where a line holds nothing of it, it may be a line of another kind.
+    if ((symbol === rest || symbol === away) && isHeld(index)) lines++;
+    else if (symbol !== rest && symbol !== away) odd++;
     if (trial < 0) continue;
     if (running >= 2) left[trial] = true;
     returned[trial] = symbol === rest || before === rest;

@@ -9,7 +9,7 @@ export interface LineKind {
 
 const mostKinds = 160;
 const fewest = 4;
-const smallestShare = 0.003;
+const smallestShare = 0.007;
 
 /**
  * Every way of choosing lines that may single out one kind of report among several: all, by how many values, by the first name, by

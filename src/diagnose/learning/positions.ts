@@ -66,7 +66,7 @@ function followed(
     const value = numbers[series.values[i] ?? 0];
     if (value !== undefined) heard[trialOf[index] ?? -1]?.push(value);
   }
-  const steps = heard.map((values) => (median(values.slice(-3)) ?? 0) - (median(values.slice(0, 3)) ?? 0));
+  const steps = stepsOf(heard);
   const own = trials.flatMap(({ asked }, i) =>
     asked.kind === 'move' && asked.axis === axis
       ? [{ by: asked.by, step: steps[i] ?? 0, values: heard[i] ?? [] }]
@@ -85,6 +85,18 @@ function followed(
     return undefined;
   const values = own.reduce((sum, each) => sum + new Set(each.values).size, 0);
   return { series, scale: scaleOf(ratio), values, lines: series.at.length };
+}
+
+/** How far it went in each trial. Where nothing was heard until the move was over, it went from where the trial before left it. */
+function stepsOf(heard: readonly (readonly number[])[]): readonly number[] {
+  let before: number | undefined;
+  return heard.map((values) => {
+    const end = median(values.slice(-3));
+    const own = median(values.slice(0, 3));
+    const start = own === end ? (before ?? own) : own;
+    before = end ?? before;
+    return (end ?? 0) - (start ?? 0);
+  });
 }
 
 /** It goes one way only, but for lines that arrived damaged. */

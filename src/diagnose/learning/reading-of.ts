@@ -1,4 +1,4 @@
-import type { Part } from '../../model/stream-description.ts';
+import { type Part, present } from '../../model/stream-description.ts';
 import type { Answer } from './answers.ts';
 import type { Choice } from './choices.ts';
 
@@ -79,7 +79,7 @@ function rankOf(answer: Answer, base: Base | undefined): number {
     case 'letter':
       return 3;
     case 'word':
-      return part.word.length === 1 ? 4 : 2;
+      return (part.word.length === 1 ? 4 : 2) + (answer.rest[0] === present ? 2 : 0);
   }
 }
 

@@ -7,6 +7,7 @@ import { type CaptureEntry, encodeEntry } from '../../transport/capture.ts';
 import { hearing } from '../../transport/hearing.ts';
 import { lineSplitter } from '../../transport/line-splitter.ts';
 import { longestLine } from '../../transport/stream/shapes/fields.ts';
+import { awaitingLines } from '../../words/learn-words.ts';
 import { noticeWords } from '../../words/notice-words.ts';
 import type { Face } from '../operator.ts';
 import { SessionClock } from '../session-clock.ts';
@@ -82,7 +83,7 @@ export function runLearning({
         face.show({
           kind: 'notice',
           topic: 'awaiting-stream',
-          text: noticeWords['awaiting-lines'](source.port),
+          text: awaitingLines(source.port),
         });
         ask();
       } else if (event.kind === 'lost') {

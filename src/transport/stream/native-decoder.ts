@@ -3,6 +3,7 @@ import { type Millis, ms } from '../../model/units.ts';
 import { declarations } from './declarations.ts';
 import type { Decoder } from './decoder.ts';
 import { readSentence } from './native-sentences.ts';
+import { quickStatus } from './quick-status.ts';
 import { readingOfEdge, readingOfStatus, readingOfVolts } from './reports.ts';
 import type { Sentence } from './sentence.ts';
 import { steps } from './steps.ts';
@@ -20,6 +21,7 @@ type Held = { readonly arrived: Millis } & ({ readonly report: Report } | { read
 export function nativeDecoder(): Decoder {
   const book = declarations();
   const clock = steps();
+  const quick = quickStatus();
   const held: Held[] = [];
   let segment = 0;
   let heard = false;
@@ -38,7 +40,7 @@ export function nativeDecoder(): Decoder {
   const read = (report: Report, arrived: Millis): readonly Reading[] => {
     const declared = book.current;
     if (declared === undefined) return [unreadable(arrived, 'before-declaration')];
-    const scene = { arrived, declared, clock };
+    const scene = { arrived, declared, clock, segment };
     const found =
       report.kind === 'status'
         ? readingOfStatus(report, scene)
@@ -46,8 +48,9 @@ export function nativeDecoder(): Decoder {
           ? readingOfEdge(report, scene)
           : readingOfVolts(report, scene);
     if ('why' in found) return [unreadable(arrived, found.why)];
-    const before = found.restarted ? [gap(arrived, 'controller-restarted')] : [];
-    return [...before, { ...found.reading, segment }];
+    if (!found.restarted) return [found.reading];
+    const before = gap(arrived, 'controller-restarted');
+    return [before, { ...found.reading, segment }];
   };
 
   /** Reads what is held as far as it can be read now. */
@@ -87,6 +90,14 @@ export function nativeDecoder(): Decoder {
   };
 
   return {
+    decodeBytes(arrived, { bytes, start, end }) {
+      // A sound status of the declaration in force, with nothing waiting before it: nearly every line.
+      if (held.length > 0 || book.current === undefined) return undefined;
+      const status = quick(bytes, start, end);
+      if (status === undefined || book.settle(status) !== 'agrees') return undefined;
+      heard = true;
+      return read(status, arrived);
+    },
     decode({ arrived, text, cut }) {
       const expired = expire(arrived);
       const found = readSentence(text, cut);

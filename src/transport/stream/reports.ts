@@ -1,4 +1,4 @@
-import type { Reading, UnreadableWhy } from '../../model/reading.ts';
+import type { EdgeReading, StatusReading, UnreadableWhy, VoltsReading } from '../../model/reading.ts';
 import { type Millis, type Mm, mm, type Volts, volts } from '../../model/units.ts';
 import type { Declaration } from './declarations.ts';
 import type { EdgeSentence, StatusSentence, VoltsSentence } from './sentence.ts';
@@ -8,21 +8,17 @@ interface Scene {
   readonly arrived: Millis;
   readonly declared: Declaration;
   readonly clock: Steps;
+  /** The one before the report; a restart raises it. */
+  readonly segment: number;
 }
 
-/** The reading but for its segment, which a restart raises first; or why the report is not believed. */
+/** The reading, or why the report is not believed. */
 type Found =
-  | { readonly reading: WithoutSegment; readonly restarted: boolean }
+  | { readonly reading: StatusReading | EdgeReading | VoltsReading; readonly restarted: boolean }
   | { readonly why: UnreadableWhy };
 
-type WithoutSegment = Reading extends infer Each
-  ? Each extends { readonly kind: 'status' | 'edge' | 'volts' }
-    ? Omit<Each, 'segment'>
-    : never
-  : never;
-
 /** A status whose count of levels has been settled with the declaration. */
-export function readingOfStatus(status: StatusSentence, { arrived, declared, clock }: Scene): Found {
+export function readingOfStatus(status: StatusSentence, { arrived, declared, clock, segment }: Scene): Found {
   const { axes, inputs, units } = declared;
   const positions = perItem(status.positions, axes.length);
   if (positions === undefined) return { why: 'wrong-field-count' };
@@ -32,18 +28,22 @@ export function readingOfStatus(status: StatusSentence, { arrived, declared, clo
     kind: 'status' as const,
     arrived,
     at: taken.at,
+    segment,
     lost: taken.lost,
     inputs,
     axes,
     activity: status.activity,
     levels: status.levels.length > 0 ? status.levels : inputs.map(() => '?' as const),
     active: status.active.length > 0 ? status.active : inputs.map(() => '?' as const),
-    positions: positions.map((at) => (at === undefined ? undefined : inMm(at, units))),
+    positions:
+      units === 'mm'
+        ? (positions as readonly (Mm | undefined)[])
+        : positions.map((at) => (at === undefined ? undefined : inMm(at))),
   };
   return { reading, restarted: taken.kind === 'restarted' };
 }
 
-export function readingOfEdge(edge: EdgeSentence, { arrived, declared, clock }: Scene): Found {
+export function readingOfEdge(edge: EdgeSentence, { arrived, declared, clock, segment }: Scene): Found {
   const input = declared.inputs[edge.input];
   if (input === undefined) return { why: 'wrong-number' };
   const taken = clock.take({ kind: 'edge', seq: edge.seq, clock: edge.us, arrived });
@@ -52,6 +52,7 @@ export function readingOfEdge(edge: EdgeSentence, { arrived, declared, clock }: 
     kind: 'edge' as const,
     arrived,
     at: taken.at,
+    segment,
     lost: taken.lost,
     input,
     level: edge.level,
@@ -59,14 +60,14 @@ export function readingOfEdge(edge: EdgeSentence, { arrived, declared, clock }: 
   return { reading, restarted: false };
 }
 
-export function readingOfVolts(report: VoltsSentence, { arrived, declared, clock }: Scene): Found {
+export function readingOfVolts(report: VoltsSentence, { arrived, declared, clock, segment }: Scene): Found {
   const { inputs } = declared;
   const values = perItem(report.millivolts, inputs.length);
   if (values === undefined) return { why: 'wrong-field-count' };
   const at = clock.place(report.ms, arrived);
   if (at === undefined) return { why: 'out-of-step' };
   const inVolts = values.map((mV): Volts | undefined => (mV === undefined ? undefined : volts(mV / 1000)));
-  return { reading: { kind: 'volts', arrived, at, inputs, volts: inVolts }, restarted: false };
+  return { reading: { kind: 'volts', arrived, at, segment, inputs, volts: inVolts }, restarted: false };
 }
 
 /** One value an item. No fields at all, or a single empty one, say that none is reported. */
@@ -80,4 +81,4 @@ function perItem(
 }
 
 /** An inch is 25.4 mm exactly (ISO 31-1). */
-const inMm = (position: number, units: 'mm' | 'inch'): Mm => mm(units === 'mm' ? position : position * 25.4);
+const inMm = (inches: number): Mm => mm(inches * 25.4);

@@ -41,6 +41,7 @@ function linked(pieces: readonly Piece[]): FieldList {
   const levels: Level[] = [levelAt('')];
   let beyond = 0;
   let before: Piece['kind'] | undefined;
+  let adjacent: Piece['kind'] | undefined;
   const here = () => levels[levels.length - 1] ?? levelAt('');
 
   const value = (text: string) => {
@@ -55,7 +56,7 @@ function linked(pieces: readonly Piece[]): FieldList {
   };
   const name = (text: string) => {
     const level = here();
-    const joined = before === 'key' && level.key !== undefined && level.values === 0;
+    const joined = adjacent === 'key' && level.key !== undefined && level.values === 0;
     level.key = (joined ? `${level.key}.${text}` : `${level.prefix}${text}`).slice(0, longestName);
     level.values = 0;
     list.set(level.key);
@@ -88,6 +89,7 @@ function linked(pieces: readonly Piece[]): FieldList {
     else if (piece.kind === 'bar') here().key = undefined;
     if ((piece.kind === 'comma' || piece.kind === 'bar') && before === piece.kind) skipColumn(here());
     if (piece.kind !== 'space') before = piece.kind;
+    adjacent = piece.kind;
   }
   return list;
 }

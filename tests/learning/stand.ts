@@ -1,0 +1,75 @@
+import { Bench, type BenchOptions } from '../../src/bench/bench.ts';
+import { benchSource } from '../../src/bench/bench-source.ts';
+import { scenarioFile } from '../../src/bench/scenario.ts';
+import { type HandsOptions, simulatedHands } from '../../src/bench/simulated-hands.ts';
+import { virtualTime } from '../../src/bench/virtual-time.ts';
+import { readMachineFile } from '../../src/model/machine-file/read.ts';
+import type { Ask } from '../../src/model/ask.ts';
+import type { Machine } from '../../src/model/machine.ts';
+import type { StreamRequest } from '../../src/model/stream-description.ts';
+import type { LearnOutcome } from '../../src/session/learning/course.ts';
+import { runLearning } from '../../src/session/learning/run.ts';
+import type { Reply } from '../../src/session/operator.ts';
+
+export interface LearnStand {
+  readonly bench: BenchOptions;
+  readonly hands?: HandsOptions;
+  readonly request?: StreamRequest;
+  readonly machine?: Machine;
+}
+export interface LearnRun {
+  readonly outcome: LearnOutcome;
+  readonly asks: readonly Ask[];
+  readonly capture: readonly string[];
+}
+
+const read = readMachineFile(scenarioFile);
+if (!read.machine) throw new Error('the scenario reads');
+export const scenarioMachine = read.machine;
+
+/** One learning from opening the port to its end, in virtual time, by simulated hands. */
+export async function learnOn({ bench: options, hands, request, machine = scenarioMachine }: LearnStand): Promise<LearnRun> {
+  const time = virtualTime();
+  const bench = new Bench(time, options);
+  const asks: Ask[] = [];
+  const capture: string[] = [];
+  let take: (reply: Reply) => void = () => {};
+  const person = simulatedHands(bench, time, (id, answer) => take({ kind: 'answer', id, answer }), hands);
+  const source = benchSource(bench, time);
+  let over = false;
+  const running = runLearning({
+    source: {
+      ...source,
+      close: () => {
+        over = true;
+        return source.close();
+      },
+    },
+    time,
+    machine,
+    request,
+    capture: (line) => capture.push(line),
+    face: {
+      start: (given) => {
+        take = given;
+      },
+      show: (event) => {
+        if (event.kind !== 'ask') return;
+        asks.push(event.ask);
+        person.asked(event.id, event.ask);
+      },
+      close: () => {},
+    },
+  });
+  const end = () => {
+    over = true;
+  };
+  running.then(end, end);
+  for (let quiet = 0; !over && quiet < 100; quiet++) {
+    await new Promise(setImmediate);
+    time.run(() => over);
+  }
+  person.leave();
+  bench.shutDown();
+  return { outcome: await running, asks, capture };
+}
