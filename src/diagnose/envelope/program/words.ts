@@ -34,7 +34,8 @@ export function blockOf(text: string, line: number): Block | undefined {
   }
   const meant = words.filter(({ letter }) => letter !== 'N');
   if (meant.length === 0 && rest === '') return undefined;
-  const unread = rest === '' ? subprogramOf(words) : unreadOf(rest);
+  const unread =
+    isSubprogram(words) || /^O/.test(rest) ? 'subprogram' : rest === '' ? undefined : unreadOf(rest);
   return { line, text: text.trim(), words: meant, mayBeSkipped, unread };
 }
 
@@ -44,11 +45,9 @@ function withoutComments(text: string): string | undefined {
   return beforeSemicolon.includes('(') ? undefined : beforeSemicolon;
 }
 
-const subprogramOf = (words: readonly Word[]): Unread | undefined =>
-  words.some(({ letter }) => letter === 'O') ? 'subprogram' : undefined;
+const isSubprogram = (words: readonly Word[]): boolean => words.some(({ letter }) => letter === 'O');
 
 function unreadOf(rest: string): Unread {
-  if (/^O/.test(rest)) return 'subprogram';
   if (/^[A-Z]?[-+]?#/.test(rest)) return 'parameter';
   return /^[A-Z]?[-+]?\[|^[A-Z](?:SIN|COS|TAN|SQRT|ABS|ATAN|ROUND|FIX|FUP|EXP|LN|ACOS|ASIN)/.test(rest)
     ? 'formula'
