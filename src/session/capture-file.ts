@@ -9,7 +9,7 @@ const piece = 256 * 1024;
 export class CaptureFile {
   private readonly path: string;
   private readonly hashing = createHash('sha256');
-  private readonly reader = captureReader();
+  private readonly reader = captureReader({ raw: true });
 
   constructor(path: string) {
     this.path = path;
@@ -18,11 +18,12 @@ export class CaptureFile {
   *lines(): Generator<CaptureLine> {
     const file = openSync(this.path, 'r');
     try {
-      const bytes = Buffer.allocUnsafe(piece);
       /** Behind the last LF so far: not yet known to be sound. */
       let tail = Buffer.alloc(0);
-      for (let read = readSync(file, bytes); read > 0; read = readSync(file, bytes)) {
-        const now = bytes.subarray(0, read);
+      while (true) {
+        const bytes = Buffer.allocUnsafeSlow(piece);
+        const now = bytes.subarray(0, readSync(file, bytes));
+        if (now.length === 0) break;
         const end = now.lastIndexOf(LF) + 1;
         if (end > 0) this.hashing.update(tail).update(now.subarray(0, end));
         tail = end > 0 ? Buffer.from(now.subarray(end)) : Buffer.concat([tail, now]);

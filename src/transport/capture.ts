@@ -1,5 +1,7 @@
 import { type Millis, ms } from '../model/units.ts';
 import { escapeBytes, unescapeBytes } from '../model/visible.ts';
+import { plainReceived } from './plain-received.ts';
+import type { RawText } from './stream/decoder.ts';
 
 /**
  * One line of capture.log: a received or a sent line, a gap, an opening. `at` is the host's monotonic clock in whole microseconds;
@@ -7,7 +9,14 @@ import { escapeBytes, unescapeBytes } from '../model/visible.ts';
  */
 export type CaptureEntry =
   /** A line's first bytes and how many more there were. */
-  | { readonly kind: 'rx'; readonly at: Millis; readonly text: string; readonly cut: number }
+  | {
+      readonly kind: 'rx';
+      readonly at: Millis;
+      readonly text: string;
+      readonly cut: number;
+      /** The same text where it was read from, for a decoder that is in a hurry. */
+      readonly raw?: RawText;
+    }
   /** The bytes written, with their line end. */
   | { readonly kind: 'tx'; readonly at: Millis; readonly text: string }
   /** The port went away, and what the system said of it. */
@@ -53,24 +62,30 @@ export interface CaptureReader {
   readonly tornBytes: number;
 }
 
-/** Reads a capture in pieces of any size, so that a long one need not be held whole. */
-export function captureReader(): CaptureReader {
+/** Reads a capture in pieces of any size, so that a long one need not be held whole. With `raw` lines keep hold of the piece they came in, which must then stay as it is. */
+export function captureReader({ raw = false } = {}): CaptureReader {
   let rest = Buffer.alloc(0);
   let soundBytes = 0;
   let lines = 0;
   return {
     push(bytes) {
-      const all = Buffer.concat([rest, bytes]);
       const found: CaptureLine[] = [];
-      let start = 0;
-      for (let end = all.indexOf(LF); end !== -1; end = all.indexOf(LF, start)) {
-        const text = all.toString('latin1', start, end);
+      const take = (from: Buffer, start: number, end: number) => {
         lines += 1;
-        found.push(decodeEntry(text) ?? { kind: 'damaged', line: lines, text });
+        found.push(plainReceived(from, start, end, raw) ?? read(from.toString('latin1', start, end), lines));
+        soundBytes += end + 1 - start;
+      };
+      const piece = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+      let start = 0;
+      for (let end = piece.indexOf(LF); end !== -1; end = piece.indexOf(LF, start)) {
+        if (rest.length > 0) {
+          const whole = Buffer.concat([rest, piece.subarray(start, end)]);
+          rest = Buffer.alloc(0);
+          take(whole, 0, whole.length);
+        } else take(piece, start, end);
         start = end + 1;
       }
-      soundBytes += start;
-      rest = all.subarray(start);
+      if (start < piece.length) rest = Buffer.concat([rest, piece.subarray(start)]);
       return found;
     },
     get soundBytes() {
@@ -81,6 +96,9 @@ export function captureReader(): CaptureReader {
     },
   };
 }
+
+const read = (text: string, line: number): CaptureLine =>
+  decodeEntry(text) ?? { kind: 'damaged', line, text };
 
 const LF = 0x0a;
 

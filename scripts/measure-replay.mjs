@@ -1,0 +1,135 @@
+// A long capture replayed and judged, beside Node's own readline that merely goes through the same file, in the same run.
+// Needs a build: npm run build && npm run measure:replay [-- <lines>]
+import { spawnSync } from 'node:child_process';
+import { appendFileSync, createReadStream, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { createInterface } from 'node:readline';
+import { fileURLToPath } from 'node:url';
+import { writeStatus } from '../dist/transport/stream/native-writer.js';
+
+const own = fileURLToPath(import.meta.url);
+const works = {
+  /** As Node's own documentation reads a file line by line. */
+  async readline(file) {
+    let lines = 0;
+    for await (const _line of createInterface({ input: createReadStream(file), crlfDelay: Infinity }))
+      lines++;
+    return `${lines} lines`;
+  },
+  async events(file) {
+    let lines = 0;
+    const reader = createInterface({ input: createReadStream(file), crlfDelay: Infinity });
+    reader.on('line', () => lines++);
+    await new Promise((end) => reader.on('close', end));
+    return `${lines} lines`;
+  },
+  async replay(file) {
+    const { replay } = await import('../dist/session/replay.js');
+    const { facts } = replay(join(file, '..'));
+    return `${facts.stream.lines} lines, ${facts.verdicts.length} verdicts, ${facts.verdicts.filter(({ status }) => status === 'proved').length} proved`;
+  },
+};
+
+/** One of the works in a process of its own: seconds, peak of resident memory in MB. */
+function measured(name, file) {
+  const { stdout, status } = spawnSync(process.execPath, [own, '--work', name, file], {
+    encoding: 'utf8',
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
+  if (status !== 0) throw new Error(`${name} failed`);
+  return JSON.parse(stdout);
+}
+
+/** A session of the bench, its capture gone on with as a machine at work would: moving, with an input changing now and then. */
+function longSession(folder, lines) {
+  const demo = fileURLToPath(new URL('../dist/console/demo.js', import.meta.url));
+  if (spawnSync(process.execPath, [demo, '--out', folder], { stdio: 'ignore' }).status !== 0)
+    throw new Error('the demo failed');
+  const file = join(folder, 'capture.log');
+  const kept = readFileSync(file, 'latin1');
+  const last = kept
+    .trimEnd()
+    .split('\n')
+    .findLast((line) => line.includes('$PTWRS,'));
+  let text = [];
+  let [time, count, clock] = [
+    Number(last.split(' ')[0]),
+    Number(last.split(',')[1]),
+    Number(last.split(',')[2]),
+  ];
+  const fields = last.slice(last.indexOf('$')).split('*')[0].split(',');
+  const [rest, on] = [[...fields[4]], [...fields[5]]];
+  const place = fields.slice(6).map(Number);
+  for (let i = kept.split('\n').length - 1; i < lines; i++) {
+    time += 7;
+    clock += 7;
+    count += 1;
+    if (i % 5000 === 0) rest[0] = rest[0] === 'H' ? 'L' : 'H';
+    const line = writeStatus({
+      seq: count,
+      ms: clock,
+      activity: 'moving',
+      levels: rest,
+      active: on,
+      positions: place.map((each, axis) => each + ((i * (axis + 1)) % 4000) / 80),
+    });
+    text.push(`${time.toFixed(3)} rx ${line.trimEnd()}\n`);
+    if (text.length === 20_000) {
+      appendFileSync(file, text.join(''), 'latin1');
+      text = [];
+    }
+  }
+  appendFileSync(file, text.join(''), 'latin1');
+  return file;
+}
+
+async function main() {
+  if (process.argv[2] === '--work') {
+    const [, , , name, file] = process.argv;
+    const begun = performance.now();
+    const said = await works[name](file);
+    const took = (performance.now() - begun) / 1000;
+    const most = process.resourceUsage().maxRSS / 1024;
+    process.stdout.write(JSON.stringify({ said, took, most }));
+    return;
+  }
+  const lines = Number(process.argv[2] ?? 2_000_000);
+  const work = mkdtempSync(join(tmpdir(), 'tellwire-replay-'));
+  try {
+    const short = longSession(join(work, 'short'), Math.round(lines / 4));
+    const long = longSession(join(work, 'long'), lines);
+    const runs = [
+      ['replay', short],
+      ['replay', long],
+      ['readline', long],
+      ['events', long],
+      ['replay', long],
+      ['readline', long],
+    ].map(([name, file]) => ({ name, file, ...measured(name, file) }));
+    const words = {
+      replay: 'replayed and judged',
+      readline: 'readline, for await',
+      events: "readline, 'line' events",
+    };
+    for (const { name, said, took, most } of runs)
+      console.log(
+        `${words[name].padEnd(24)} ${took.toFixed(2).padStart(7)} s  ${most.toFixed(0).padStart(5)} MB  ${said}`,
+      );
+    const best = (name, file) =>
+      Math.min(...runs.filter((run) => run.name === name && run.file === file).map(({ took }) => took));
+    const memory = (file) =>
+      Math.max(...runs.filter((run) => run.name === 'replay' && run.file === file).map(({ most }) => most));
+    const asFast = best('replay', long) <= best('readline', long);
+    const small = memory(long) < 150;
+    const steady = memory(long) - memory(short) < 15;
+    console.log(
+      `as fast as readline: ${asFast ? 'yes' : 'NO'}; under 150 MB: ${small ? 'yes' : 'NO'}; memory does not grow with length: ${steady ? 'yes' : 'NO'}`,
+    );
+    if (!(asFast && small && steady)) process.exitCode = 1;
+  } finally {
+    rmSync(work, { recursive: true, force: true });
+  }
+}
+
+await main();
