@@ -51,7 +51,11 @@ function stillStretches(samples: readonly AxisSample[], band: number): readonly 
     const to = endOfBand(samples, i, band);
     const lasted = (samples[to]?.at ?? 0) - (samples[i]?.at ?? 0);
     if (to - i + 1 >= stillReports && lasted >= least) {
-      found.push({ from: i, to });
+      const last = found.at(-1);
+      // The end of a ramp and a flicker beside it are one rest.
+      const joins = last && last.to + 1 >= i && endOfBand(samples, last.from, band * 2) >= to;
+      if (joins) found[found.length - 1] = { from: last.from, to };
+      else found.push({ from: i, to });
       i = to;
     }
     i++;
