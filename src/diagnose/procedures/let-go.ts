@@ -3,7 +3,8 @@ import type { CheckName } from '../../model/verdict.ts';
 import { timeToPlug, timeToPress } from '../limits.ts';
 import type { Excursion } from '../signal/excursion.ts';
 import { sameState, stateIn } from '../signal/track.ts';
-import { type Asking, type Latest, put } from './asking.ts';
+import type { Asking, Latest } from './asking.ts';
+import { untilUnbroken } from './motors-off.ts';
 
 interface After {
   readonly halted: boolean;
@@ -31,11 +32,10 @@ export function* letGo(
   const latches = pressed.duty.includes('stop');
   const why = latches ? 'latched' : saidLetGo ? 'sticks' : 'held';
   const watch = held.map((each) => each.input);
-  const released = yield* put(
+  const released = yield* untilUnbroken(
     { check, action: 'release', subject, watch, why, seconds: timeToPress },
     latest,
   );
-  if (released.by === 'gap') return [];
   if (why === 'sticks') return watch;
   return released.answer === 'done' ? stillAway(held, latest).map((each) => each.input) : [];
 }
@@ -48,7 +48,7 @@ export function* clearHalt(
   latest: Latest,
 ): Asking<void> {
   if (!halted || latest.status?.activity !== 'fault') return;
-  yield* put({ check, action: 'clear', subject, seconds: timeToPlug }, latest);
+  yield* untilUnbroken({ check, action: 'clear', subject, seconds: timeToPlug }, latest);
 }
 
 function stillAway(moved: readonly Excursion[], latest: Latest): readonly Excursion[] {

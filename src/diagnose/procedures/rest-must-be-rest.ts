@@ -3,7 +3,7 @@ import type { Scene } from '../../model/procedure.ts';
 import type { CheckName } from '../../model/verdict.ts';
 import { plugAttempts, timeToAnswer, timeToPlug } from '../limits.ts';
 import { type State, stateIn } from '../signal/track.ts';
-import { type Asking, type Latest, put } from './asking.ts';
+import type { Asking, Latest } from './asking.ts';
 import { untilUnbroken } from './motors-off.ts';
 
 /** Whether the level a switch starts from may be called its rest. */
@@ -24,7 +24,8 @@ export function* restMustBeRest(
   if (scene.known.restInDoubt.includes(subject)) return 'in-doubt';
   if (scene.known.touchedAsked.includes(subject)) return 'explained';
   for (let attempt = 0; attempt < plugAttempts; attempt++) {
-    const state = latest.status && stateIn(latest.status, input);
+    const status = latest.status ?? latest.before;
+    const state = status && stateIn(status, input);
     if (!state || !looksOperated(state, pressed)) return 'at-rest';
     const look = yield* untilUnbroken(
       { check, action: 'look', topic: 'touched', subject, seconds: timeToAnswer },
@@ -32,7 +33,7 @@ export function* restMustBeRest(
     );
     if (look.answer === 'no') return 'explained';
     if (look.answer !== 'yes') return 'in-doubt';
-    yield* put(
+    yield* untilUnbroken(
       { check, action: 'release', subject, watch: [input], why: 'held', seconds: timeToPlug },
       latest,
     );

@@ -48,7 +48,8 @@ function* oneRow(pressed: Switch, at: PlugEnd, scene: Scene, latest: Latest): As
   const target = scene.known.answering[pressed.subject];
   const nothing: RowEvidence = { at, inputs: new Map(), wrongPlugs: 0, stillOut: false, traces: [] };
   for (let wrongPlugs = 0; ; wrongPlugs++) {
-    const before = latest.status;
+    // Where the stream has just come back, a hand may still be on the switch: what was before it broke off was rest.
+    const before = latest.status ?? latest.before;
     const pulled = yield* put(unplugAsk(pressed, at, wrongPlugs > 0), latest);
     if (pulled.by === 'gap') return yield* brokenOff(pressed, { ...nothing, wrongPlugs }, latest);
     const why = refusal(pulled);
