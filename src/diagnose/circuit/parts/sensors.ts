@@ -13,6 +13,8 @@ import { highestLogic } from './rails.ts';
 
 /** The output's drop is stated at 10 mA; below, it is a little less. */
 const ratedAmps = 0.01;
+/** The part of it that grows with the current and keeps a shorted output from drawing more than the supply has, ohm. */
+const outputOhms = 5;
 const saturation = 1e-12;
 
 const drop = (from: Node, to: Node, volts: number): Diode => ({
@@ -21,7 +23,7 @@ const drop = (from: Node, to: Node, volts: number): Diode => ({
   from,
   to,
   saturation,
-  ideality: idealityFor(volts, ratedAmps, saturation),
+  ideality: idealityFor(Math.max(volts - outputOhms * ratedAmps, 0.04), ratedAmps, saturation),
 });
 
 /** A sensor for 10 to 30 V is dead below 8 V; a 5 V module below 3 V and sure from 4.5 V (common practice, no source). */
@@ -38,7 +40,7 @@ const output = (from: Node, to: Node, v: Numbers, when: readonly Control[]): Swi
   from,
   to,
   closed: false,
-  closedOhms: 1,
+  closedOhms: outputOhms,
   openOhms: v('supply') / Math.max(v('leakage'), 1e-9),
   when,
 });
@@ -71,7 +73,7 @@ export const twoWire = (v: Numbers, plus: Node, minus: Node): Network => [
     from: 'output',
     to: minus,
     closed: false,
-    closedOhms: 1,
+    closedOhms: outputOhms,
     openOhms: 1e9,
   },
   resistor('off-state leakage', plus, minus, v('supply') / v('leakage')),
