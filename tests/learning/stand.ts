@@ -3,9 +3,9 @@ import { benchSource } from '../../src/bench/bench-source.ts';
 import { scenarioFile } from '../../src/bench/scenario.ts';
 import { type HandsOptions, simulatedHands } from '../../src/bench/simulated-hands.ts';
 import { virtualTime } from '../../src/bench/virtual-time.ts';
-import { readMachineFile } from '../../src/model/machine-file/read.ts';
 import type { Ask } from '../../src/model/ask.ts';
 import type { Machine } from '../../src/model/machine.ts';
+import { readMachineFile } from '../../src/model/machine-file/read.ts';
 import type { StreamRequest } from '../../src/model/stream-description.ts';
 import type { LearnOutcome } from '../../src/session/learning/course.ts';
 import { runLearning } from '../../src/session/learning/run.ts';
@@ -28,7 +28,12 @@ if (!read.machine) throw new Error('the scenario reads');
 export const scenarioMachine = read.machine;
 
 /** One learning from opening the port to its end, in virtual time, by simulated hands. */
-export async function learnOn({ bench: options, hands, request, machine = scenarioMachine }: LearnStand): Promise<LearnRun> {
+export async function learnOn({
+  bench: options,
+  hands,
+  request,
+  machine = scenarioMachine,
+}: LearnStand): Promise<LearnRun> {
   const time = virtualTime();
   const bench = new Bench(time, options);
   const asks: Ask[] = [];

@@ -21,7 +21,13 @@ const anyState = (random: Random, inputs: number, axes: number, seq: number): Sn
  * What a description gets wrong about the stream it was learned from, told states it has never seen: several inputs at once, positions far
  * away. What it calls unknown is not wrong.
  */
-export function wrongIn(description: StreamDescription, shape: Shape, names: readonly string[], letters: readonly string[], seed: number): readonly string[] {
+export function wrongIn(
+  description: StreamDescription,
+  shape: Shape,
+  names: readonly string[],
+  letters: readonly string[],
+  seed: number,
+): readonly string[] {
   const speak = speakerFor(shape, names.length, letters.length, seed);
   const decoder = describedDecoder({ ...description, agree: 1 });
   const random = randomFor(seed, 'any state');
@@ -30,15 +36,22 @@ export function wrongIn(description: StreamDescription, shape: Shape, names: rea
     const truth = anyState(random, names.length, letters.length, seq);
     for (const text of speak(truth)) {
       for (const reading of decoder.decode({ arrived: ms(seq * 20), text, cut: 0 }))
-        if (reading.kind === 'status') for (const each of wrongAbout(reading, truth, names, letters)) wrong.add(each);
+        if (reading.kind === 'status')
+          for (const each of wrongAbout(reading, truth, names, letters)) wrong.add(each);
     }
     // Lines of one report belong together.
-    for (const reading of decoder.gap(ms(seq * 20 + 10), 'lost-port')) if (reading.kind === 'status') wrong.add('late report');
+    for (const reading of decoder.gap(ms(seq * 20 + 10), 'lost-port'))
+      if (reading.kind === 'status') wrong.add('late report');
   }
   return [...wrong];
 }
 
-function wrongAbout(status: StatusReading, truth: Snapshot, names: readonly string[], letters: readonly string[]): readonly string[] {
+function wrongAbout(
+  status: StatusReading,
+  truth: Snapshot,
+  names: readonly string[],
+  letters: readonly string[],
+): readonly string[] {
   const inputs = status.inputs.filter((name, i) => {
     const is = truth.inputs[names.indexOf(name)] ? '1' : '0';
     const told = status.active[i];

@@ -17,6 +17,8 @@ export interface Answer {
   readonly lines: number;
   /** Of these, how many fit neither. */
   readonly odd: number;
+  /** Lines away in trials that it did not leave: now and then damage, often another thing under the same name. */
+  readonly stray: number;
 }
 
 const mostAway = 24;
@@ -88,6 +90,7 @@ interface Told {
 
 function answer({ series, part, rest, away, at, told, trials, trialOf, others }: Told): Answer {
   const left = trials.map(() => false);
+  const awayIn = trials.map(() => 0);
   const returned = trials.map(() => true);
   let lines = 0;
   let odd = 0;
@@ -109,10 +112,12 @@ function answer({ series, part, rest, away, at, told, trials, trialOf, others }:
     else if (symbol !== rest && symbol !== away) odd++;
     if (trial < 0) continue;
     if (running >= 2) left[trial] = true;
+    if (symbol === away) awayIn[trial] = (awayIn[trial] ?? 0) + 1;
     returned[trial] = symbol === rest || before === rest;
     before = symbol;
   }
+  const stray = awayIn.reduce((sum, count, i) => (left[i] ? sum : sum + count), 0);
   // A word that stands for another switch says that this one is at rest.
   const elsewhere = part.kind === 'whole' ? others.filter((each) => each !== away) : [];
-  return { series, part, rest: [rest, ...elsewhere], away: [away], left, returned, lines, odd };
+  return { series, part, rest: [rest, ...elsewhere], away: [away], left, returned, lines, odd, stray };
 }

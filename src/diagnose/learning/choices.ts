@@ -16,6 +16,9 @@ export interface Choice {
 /** More luck than this is not believed. */
 export const mostChance = 0.01;
 
+/** Of the lines of something that follows, so many may show it away while it was not asked for: damage on the way. */
+const mostStray = 0.01;
+
 export interface Ranking {
   /** What follows the asked schedule, and nothing else does better; several that are not the same place: a tie. */
   readonly choices: readonly Choice[];
@@ -41,6 +44,7 @@ export function rankedFor(
     const both = answer.left.filter((left, i) => left && wanted[i]).length;
     const answered = answer.left.filter(Boolean).length;
     // Once a hand may have slipped; twice is no schedule.
+    if (answer.stray > Math.max(2, answer.lines * mostStray)) return [];
     if (both < 2 || both < count - 1 || answered > both) return [];
     const table = { both, asked: count, answered, trials: trials.length };
     const information = mutualInformation(table);

@@ -3,7 +3,7 @@ import type { Choice } from '../../diagnose/learning/choices.ts';
 import type { FoundInput } from '../../diagnose/learning/learn.ts';
 import { baseOf, readingOf } from '../../diagnose/learning/reading-of.ts';
 import type { InputName } from '../../model/machine.ts';
-import { subjectFor } from './asked-about.ts';
+import { labelOfField, subjectFor } from './asked-about.ts';
 import { type Learning, type LearnScene, oneOf, put } from './steps.ts';
 
 export interface SettledInput {
@@ -108,7 +108,5 @@ const fieldOf = ({ answers }: Choice): string =>
 
 const labelOf = (choice: Choice): string => {
   const { series } = readingOf(choice, undefined);
-  const { values, begins } = series.lines;
-  const where = values ? Object.values(values).join(' ') : begins;
-  return where === undefined ? series.field : `${series.field} (${where})`;
+  return labelOfField(series.field, series.lines);
 };

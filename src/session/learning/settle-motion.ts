@@ -2,6 +2,7 @@ import type { Position } from '../../diagnose/learning/positions.ts';
 import { readingOf } from '../../diagnose/learning/reading-of.ts';
 import type { AxisLetter } from '../../model/machine.ts';
 import type { ActivityBinding, AxisBinding } from '../../model/stream-description.ts';
+import { labelOfField } from './asked-about.ts';
 import { type Learning, type LearnScene, oneOf } from './steps.ts';
 
 export interface BoundMotion {
@@ -30,7 +31,11 @@ export function* settleMotion({ study }: LearnScene): Learning<BoundMotion> {
     if (!first) continue;
     const letters = group.map(({ letter }) => letter);
     const places = first.positions.map((_, i) => i);
-    const labels = (i: number) => group.map(({ positions }) => positions[i]?.series.field).join(' ');
+    const labels = (i: number) =>
+      group
+        .flatMap(({ positions }) => positions[i] ?? [])
+        .map(({ series }) => labelOfField(series.field, series.lines))
+        .join(' ');
     const place = yield* oneOf(places, (_, left) => ({
       action: 'confirm',
       topic: 'which-position',
@@ -51,7 +56,8 @@ export function* settleMotion({ study }: LearnScene): Learning<BoundMotion> {
   function* oneActivity(): Learning<ActivityBinding | undefined> {
     const answers = activity.map((choice) => readingOf(choice, 16));
     const [only, second] = answers;
-    const label = (each: (typeof answers)[number]) => `${each.series.field} "${each.away[0]}"`;
+    const label = ({ series, away }: (typeof answers)[number]) =>
+      `${labelOfField(series.field, series.lines)} "${away[0]}"`;
     const answer = second
       ? yield* oneOf(answers, (_, left) => ({
           action: 'confirm',
