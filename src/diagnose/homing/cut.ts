@@ -2,7 +2,7 @@ import type { InputName } from '../../model/machine.ts';
 import type { Window } from '../../model/procedure.ts';
 import { type Mm, mm } from '../../model/units.ts';
 import { type Condition, conditionOf, type InputEdge, inputEdges } from '../motion/edges.ts';
-import { distanceBetween, type Interval } from '../motion/interval.ts';
+import { difference, distanceBetween, exactly, type Interval } from '../motion/interval.ts';
 import type { Motion } from '../motion/motion.ts';
 import { type State, stateIn } from '../signal/track.ts';
 import type { HomingCycle, ZeroSet } from './cycle.ts';
@@ -24,7 +24,8 @@ export interface HomingOf {
 export function cutHoming({ window, motion, input, rest, homeValue }: HomingOf): HomingCycle {
   const edges = inputEdges(window, input, motion, rest);
   const start = conditionAtStart(window, input, rest);
-  const legs = [...legsOf(motion)];
+  const all = legsOf(motion);
+  const legs = [...all];
   const operated = (leg: Leg | undefined) => edgeIn(edges, 'operated', leg, motion);
   const freedEdge = start === 'operated' ? edgeIn(edges, 'free', legs[0], motion) : undefined;
   const freed = freedEdge && legs.shift();
@@ -53,7 +54,7 @@ export function cutHoming({ window, motion, input, rest, homeValue }: HomingOf):
     release,
     slowClear: edgeAfter(edges, 'free', slowTrip),
     further: back.length > 0 ? further : later,
-    zero: zeroOf(motion, homeValue),
+    zero: zeroOf(motion, homeValue, all),
     endCondition: conditionAtEnd(window, input, rest),
     ends: endOf(window, motion),
   };
@@ -86,10 +87,18 @@ function conditionAtEnd(window: Window, input: InputName, rest: State | undefine
   return last ? conditionOf(stateIn(last, input), rest) : 'unknown';
 }
 
-function zeroOf({ samples, jumps, abilities }: Motion, homeValue: Mm | undefined): ZeroSet {
+function zeroOf(
+  { samples, jumps, abilities }: Motion,
+  homeValue: Mm | undefined,
+  legs: readonly Leg[],
+): ZeroSet {
   const jump = jumps.findLast(({ before }) => samples[before]?.segment === samples[before + 1]?.segment);
   const to = jump && samples[jump.before + 1]?.position;
-  if (jump && to !== undefined) return { kind: 'jump', shift: jump.by, to, after: jump.before };
+  if (jump && to !== undefined) {
+    // On its way until then, it may have gone on after the last report of the old frame.
+    const ended = legs.find((leg) => leg.to === jump.before)?.ends ?? exactly(mm(to - jump.by));
+    return { kind: 'jump', shift: difference(exactly(to), ended), to, after: jump.before };
+  }
   const last = samples.at(-1)?.position;
   if (last === undefined || homeValue === undefined) return { kind: 'not-seen' };
   return Math.abs(last - homeValue) <= abilities.step * 1.001

@@ -32,9 +32,9 @@ export interface HomingCycle {
   readonly ends: 'still' | 'moving' | 'fault' | 'gap';
 }
 
-/** How the zero came about. `shift`: the new number less the old one at the same place, mm. */
+/** How the zero came about. `shift`: the new number less the old one at the same place, mm; a doubt where the axis was still on its way. */
 export type ZeroSet =
-  | { readonly kind: 'jump'; readonly shift: Mm; readonly to: Mm; readonly after: number }
+  | { readonly kind: 'jump'; readonly shift: Interval<Mm>; readonly to: Mm; readonly after: number }
   /** It ended at the home value without a visible jump: the frame already agreed, or the value was reached by chance. */
   | { readonly kind: 'agrees'; readonly at: Mm }
   | { readonly kind: 'not-seen' };

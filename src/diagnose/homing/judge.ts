@@ -1,6 +1,5 @@
 import type { Mm } from '../../model/units.ts';
-import type { Interval } from '../motion/interval.ts';
-import { widthOf } from '../motion/interval.ts';
+import { exactly, type Interval, widthOf } from '../motion/interval.ts';
 import type { Direction } from '../motion/runs.ts';
 import type { Speed } from '../motion/speed.ts';
 import type { HomingCycle } from './cycle.ts';
@@ -19,7 +18,7 @@ export interface HomingFigures {
   /** Trip to release of the switch, from the slow trip and the release after it where both were seen. */
   readonly differential: Interval<Mm> | undefined;
   /** What the zero shifted the numbers by: lost steps and the wander of the switch since the last homing. */
-  readonly shift: Mm | undefined;
+  readonly shift: Interval<Mm> | undefined;
 }
 
 export type HomingIssueKind =
@@ -104,7 +103,7 @@ function figuresOf(cycle: HomingCycle): HomingFigures {
     backOff: cycle.backOff?.distance,
     release: cycle.release?.distance,
     differential: a && b && apart(a, b, approach?.direction ?? 1),
-    shift: zero.kind === 'jump' ? zero.shift : zero.kind === 'agrees' ? (0 as Mm) : undefined,
+    shift: zero.kind === 'jump' ? zero.shift : zero.kind === 'agrees' ? exactly(0 as Mm) : undefined,
   };
 }
 

@@ -1,6 +1,6 @@
-import type { Millis, Mm } from '../../model/units.ts';
+import { type Millis, type Mm, mm } from '../../model/units.ts';
 import type { InputEdge } from '../motion/edges.ts';
-import { distanceBetween, exactly, type Interval } from '../motion/interval.ts';
+import { distanceBetween, exactly, type Interval, spanning } from '../motion/interval.ts';
 import type { Motion } from '../motion/motion.ts';
 import type { Direction } from '../motion/runs.ts';
 import { cruiseSpeed, type Speed } from '../motion/speed.ts';
@@ -40,7 +40,8 @@ export function legsOf(motion: Motion): readonly Leg[] {
     const [first, last] = [samples[from], samples[to]];
     if (!first || !last) return [];
     const starts = turnedAt ?? exactly(first.position);
-    const ends = (turns && turningPoint(samples, to, direction)) || exactly(last.position);
+    const speed = cruiseSpeed(samples.slice(from, to + 1), motion.abilities.step);
+    const ends = (turns && turningPoint(samples, to, direction)) || endBefore(motion, to, speed?.value ?? 0);
     turnedAt = turns ? ends : undefined;
     return {
       direction,
@@ -49,11 +50,19 @@ export function legsOf(motion: Motion): readonly Leg[] {
       starts,
       ends,
       distance: distanceBetween(starts, ends),
-      speed: cruiseSpeed(samples.slice(from, to + 1), motion.abilities.step),
+      speed,
       at: { low: first.at, high: last.at },
       segment: first.segment,
     };
   });
+}
+
+/** Where the last report showed it; where its frame was set anew before the next one, as far on as it can have gone until then. */
+function endBefore({ samples, jumps }: Motion, to: number, speed: number): Interval<Mm> {
+  const [last, next] = [samples[to], samples[to + 1]];
+  const position = last?.position ?? mm(Number.NaN);
+  if (!last || !next || !jumps.some(({ before }) => before === to)) return exactly(position);
+  return spanning(position, mm(position + (speed * (next.at - last.at)) / 1000));
 }
 
 /** Whether an edge fell within a leg, or between its last report and the next. */

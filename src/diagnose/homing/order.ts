@@ -36,7 +36,7 @@ export function orderSeen(
 export function orderIssues(homings: readonly AxisHoming[]): readonly OrderIssue[] {
   const seen = orderSeen(homings);
   const z = homings.find(({ axis }) => axis.letter === 'Z' && axis.homes === 'positive');
-  const up = z?.cycle.trip?.at.high;
+  const up = z && upAt(z.cycle);
   const early =
     z && seen.some(({ axis }) => axis === 'Z')
       ? seen.filter(({ axis, at }) => (axis === 'X' || axis === 'Y') && (up === undefined || at < up))
@@ -45,6 +45,11 @@ export function orderIssues(homings: readonly AxisHoming[]): readonly OrderIssue
     ...early.map(({ axis }) => ({ kind: 'before-z-is-up', axis }) as const),
     ...unlikeDeclared(homings, seen),
   ];
+}
+
+/** When it had found its switch: at the trip, or, where that fell between two reports, when it turned. */
+function upAt({ trip, approach, backOff }: HomingCycle): Millis | undefined {
+  return trip?.at.high ?? (backOff && approach?.at.high);
 }
 
 function unlikeDeclared(

@@ -1,5 +1,5 @@
-import type { Mm } from '../../model/units.ts';
-import { type Interval, middleOf } from '../motion/interval.ts';
+import { type Mm, mm } from '../../model/units.ts';
+import { difference, exactly, type Interval, middleOf } from '../motion/interval.ts';
 import type { Features } from './features.ts';
 import { alikeShare, onePlace, tripsForPlace } from './limits.ts';
 import { defined, observeRun } from './observe-run.ts';
@@ -65,13 +65,18 @@ function toolOf(said: SeekAnswers['tool'], last: SeekRun | undefined): Features[
 
 /** Trip places of all runs in the frame of the first: each zero that was set shifted the numbers after it. */
 export function placesInOneFrame(runs: readonly SeekRun[]): readonly Interval<Mm>[] {
-  let shifted = 0;
+  let shifted: Interval<Mm> = exactly(mm(0));
   return runs.flatMap(({ place, cycle }) => {
-    const moved = place && { low: (place.low - shifted) as Mm, high: (place.high - shifted) as Mm };
-    if (cycle.zero.kind === 'jump') shifted += cycle.zero.shift;
+    const moved = place && difference(place, shifted);
+    if (cycle.zero.kind === 'jump') shifted = sum(shifted, cycle.zero.shift);
     return moved ?? [];
   });
 }
+
+const sum = (a: Interval<Mm>, b: Interval<Mm>): Interval<Mm> => ({
+  low: mm(a.low + b.low),
+  high: mm(a.high + b.high),
+});
 
 function tripsOf(runs: readonly SeekRun[]): Features['trips'] {
   const places = placesInOneFrame(runs);
