@@ -6,8 +6,12 @@ import type { World } from './wiring.ts';
 /** What an input makes of its pin. `shorted` and `cut` only a window input can tell. */
 export type Level = 'conducting' | 'open' | 'uncertain' | 'floats' | 'shorted' | 'cut';
 
-/** A logic pin's own leakage at most, A (ATmega328P and STM32F103 data sheets: 1 uA). */
+/** A logic pin's own leakage at most, A, in or out (ATmega328P and STM32F103 data sheets: 1 uA). */
 const pinLeak = 1e-6;
+/** V; where the leakage moves the pin by less, its source resistance tells how far well enough. */
+const littleReach = 0.1;
+/** V a pin can be pulled below ground: its clamp holds it there. */
+const floor = -0.7;
 
 /** The levels of pins in a network. `any` unit: only what holds for every unit is called conducting or open. */
 export function levelsIn(
@@ -18,11 +22,15 @@ export function levelsIn(
 ): readonly Level[] {
   const at = (end: UnitPosition | undefined) => {
     const solution = solve(network, end);
-    return { solution, levels: pins.map((pin) => levelAt(solution, limits, unit, pin)) };
+    const levels = pins.map((pin) => {
+      const reach = reachOf(network, solution, pin, end);
+      return reach === undefined ? 'floats' : levelWithin(reach, limits, unit);
+    });
+    return { hangs: solution.hangs, levels };
   };
   if (unit !== 'any') return at(unit).levels;
-  const { solution, levels } = at(undefined);
-  if (!solution.hangs) return levels;
+  const { hangs, levels } = at(undefined);
+  if (!hangs) return levels;
   const [low, high] = [at(0).levels, at(1).levels];
   return levels.map((_, pin) => {
     const [one = 'uncertain', other = 'uncertain'] = [low[pin], high[pin]];
@@ -30,20 +38,38 @@ export function levelsIn(
   });
 }
 
-/** The same from a network already solved; whether a controlled output hangs is then the caller's to ask. */
-export function levelAt(solution: Solution, limits: PinLimits, unit: World['unit'], pin: Node): Level {
-  const volts = solution.voltsAt(pin);
-  const ohms = solution.sourceOhms(pin);
-  if (volts === undefined || ohms === undefined) return 'floats';
-  const reach = pinLeak * ohms;
-  const [least, most] = [Math.max(volts - reach, -0.7), Math.min(volts + reach, limits.ceiling)];
+interface Reach {
+  readonly least: number;
+  readonly volts: number;
+  readonly most: number;
+}
+
+/** Where the pin's own leakage can take it; undefined where nothing holds the pin at all. */
+function reachOf(
+  network: Network,
+  solution: Solution,
+  pin: Node,
+  unit: UnitPosition | undefined,
+): Reach | undefined {
+  const [volts, ohms] = [solution.voltsAt(pin), solution.sourceOhms(pin)];
+  if (volts === undefined || ohms === undefined) return undefined;
+  const by = pinLeak * ohms;
+  if (by <= littleReach) return { least: volts - by, volts, most: volts + by };
+  const leaking = (amps: number) =>
+    solve([...network, { kind: 'current', name: 'pin leak', from: '0 V', to: pin, amps }], unit).voltsAt(
+      pin,
+    ) ?? volts;
+  return { least: leaking(-pinLeak), volts, most: leaking(pinLeak) };
+}
+
+function levelWithin({ least, volts, most }: Reach, limits: PinLimits, unit: World['unit']): Level {
   if (limits.kind === 'window') return band(volts, limits.limits);
-  const { low, high } = limits;
-  if (least <= low && most >= high) return 'floats';
-  const opposite = limits.lowMeans === 'conducting' ? 'open' : 'conducting';
-  if (unit !== 'any') return volts <= low + unit * (high - low) ? limits.lowMeans : opposite;
-  if (most <= low) return limits.lowMeans;
-  return least >= high ? opposite : 'uncertain';
+  const { low, high, lowMeans, ceiling } = limits;
+  if (Math.max(least, floor) <= low && Math.min(most, ceiling) >= high) return 'floats';
+  const highMeans = lowMeans === 'conducting' ? 'open' : 'conducting';
+  if (unit !== 'any') return volts <= low + unit * (high - low) ? lowMeans : highMeans;
+  if (most <= low) return lowMeans;
+  return least >= high ? highMeans : 'uncertain';
 }
 
 const bands = ['shorted', 'conducting', 'open', 'cut'] as const;

@@ -13,7 +13,8 @@ export interface Circuit {
   readonly kinds: readonly string[];
   /** Whether it is the one meant, among those of its kind. */
   readonly fits: (declared: Declared) => boolean;
-  readonly template: (given: Given) => Template;
+  /** `family`: the kind of input asked for; undefined is the usual one. */
+  readonly template: (given: Given, family?: InputFamily) => Template;
 }
 
 export interface Declared {

@@ -22,7 +22,7 @@ export interface Choice {
 
 /** What is left out is the circuit's usual choice. */
 export function wiringOf(circuit: Circuit, { given = {}, contact, family }: Choice = {}): Wiring {
-  const template = circuit.template(given);
+  const template = circuit.template(given, family);
   return {
     circuit,
     template,

@@ -9,12 +9,15 @@ export const contactIntoDrawnOptocoupler: Circuit = {
   name: 'contact-into-drawn-optocoupler',
   kinds: ['optocoupler drawn to ground'],
   fits: () => true,
-  template: () =>
-    intoDrawn({
-      device: 'contact',
-      contact: 'normally closed',
-      joined: 'single',
-      values: dryContact,
-      network: (v) => [...pair(v, 'field 0 V'), ...oneContact(v)],
-    }),
+  template: (_given, family) =>
+    intoDrawn(
+      {
+        device: 'contact',
+        contact: 'normally closed',
+        joined: 'single',
+        values: dryContact,
+        network: (v) => [...pair(v, 'field 0 V'), ...oneContact(v)],
+      },
+      family,
+    ),
 };

@@ -9,13 +9,16 @@ export const contactIntoFedOptocoupler: Circuit = {
   name: 'contact-into-fed-optocoupler',
   kinds: ['optocoupler fed from supply'],
   fits: () => true,
-  template: () =>
-    intoFed({
-      device: 'contact',
-      contact: 'normally closed',
-      joined: 'single',
-      values: dryContact,
-      network: (v) => [...pair(v, 'field +'), ...oneContact(v)],
-      link: { controller: ['terminal', 'field +'], switch: ['switch signal', 'switch common'] },
-    }),
+  template: (_given, family) =>
+    intoFed(
+      {
+        device: 'contact',
+        contact: 'normally closed',
+        joined: 'single',
+        values: dryContact,
+        network: (v) => [...pair(v, 'field +'), ...oneContact(v)],
+        link: { controller: ['terminal', 'field +'], switch: ['switch signal', 'switch common'] },
+      },
+      family,
+    ),
 };

@@ -9,13 +9,16 @@ export const npnIntoFedOptocoupler: Circuit = {
   name: 'npn-into-fed-optocoupler',
   kinds: ['optocoupler fed from supply', 'pnp into optocoupler'],
   fits: ({ sensor }) => sensor === 'npn',
-  template: () =>
-    intoFed({
-      device: 'npn',
-      contact: 'normally closed',
-      joined: 'single',
-      values: threeWire,
-      network: (v) => [...three(v, 'field +', 'field 0 V'), ...npn(v)],
-      link: { controller: ['terminal', 'field +'], switch: ['switch signal', 'switch supply'] },
-    }),
+  template: (_given, family) =>
+    intoFed(
+      {
+        device: 'npn',
+        contact: 'normally closed',
+        joined: 'single',
+        values: threeWire,
+        network: (v) => [...three(v, 'field +', 'field 0 V'), ...npn(v)],
+        link: { controller: ['terminal', 'field +'], switch: ['switch signal', 'switch supply'] },
+      },
+      family,
+    ),
 };

@@ -9,12 +9,15 @@ export const npnIntoOptocoupler: Circuit = {
   name: 'npn-into-optocoupler',
   kinds: ['npn into optocoupler', 'optocoupler drawn to ground'],
   fits: ({ sensor }) => sensor === 'npn',
-  template: () =>
-    intoDrawn({
-      device: 'npn',
-      contact: 'normally closed',
-      joined: 'single',
-      values: threeWire,
-      network: (v) => [...three(v, 'field +', 'field 0 V'), ...npn(v)],
-    }),
+  template: (_given, family) =>
+    intoDrawn(
+      {
+        device: 'npn',
+        contact: 'normally closed',
+        joined: 'single',
+        values: threeWire,
+        network: (v) => [...three(v, 'field +', 'field 0 V'), ...npn(v)],
+      },
+      family,
+    ),
 };

@@ -9,12 +9,15 @@ export const pnpIntoDrawnOptocoupler: Circuit = {
   name: 'pnp-into-drawn-optocoupler',
   kinds: ['optocoupler drawn to ground', 'npn into optocoupler'],
   fits: ({ sensor }) => sensor === 'pnp',
-  template: () =>
-    intoDrawn({
-      device: 'pnp',
-      contact: 'normally closed',
-      joined: 'single',
-      values: threeWire,
-      network: (v) => [...three(v, 'field +', 'field 0 V'), ...pnp(v)],
-    }),
+  template: (_given, family) =>
+    intoDrawn(
+      {
+        device: 'pnp',
+        contact: 'normally closed',
+        joined: 'single',
+        values: threeWire,
+        network: (v) => [...three(v, 'field +', 'field 0 V'), ...pnp(v)],
+      },
+      family,
+    ),
 };

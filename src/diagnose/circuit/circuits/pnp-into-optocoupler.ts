@@ -9,13 +9,16 @@ export const pnpIntoOptocoupler: Circuit = {
   name: 'pnp-into-optocoupler',
   kinds: ['pnp into optocoupler', 'optocoupler fed from supply'],
   fits: ({ sensor }) => sensor === 'pnp',
-  template: () =>
-    intoFed({
-      device: 'pnp',
-      contact: 'normally closed',
-      joined: 'single',
-      values: threeWire,
-      network: (v) => [...three(v, 'field +', 'field 0 V'), ...pnp(v)],
-      link: { controller: ['terminal', 'field +'], switch: ['switch signal', 'switch supply'] },
-    }),
+  template: (_given, family) =>
+    intoFed(
+      {
+        device: 'pnp',
+        contact: 'normally closed',
+        joined: 'single',
+        values: threeWire,
+        network: (v) => [...three(v, 'field +', 'field 0 V'), ...pnp(v)],
+        link: { controller: ['terminal', 'field +'], switch: ['switch signal', 'switch supply'] },
+      },
+      family,
+    ),
 };

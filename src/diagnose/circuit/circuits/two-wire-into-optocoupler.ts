@@ -9,15 +9,18 @@ export const twoWireIntoOptocoupler: Circuit = {
   name: 'two-wire-into-optocoupler',
   kinds: ['two-wire into optocoupler', 'optocoupler fed from supply', 'optocoupler drawn to ground'],
   fits: ({ sensor }) => sensor === 'two-wire',
-  template: () => ({
-    ...intoFed({
-      device: 'two-wire',
-      contact: 'normally closed',
-      joined: 'single',
-      values: twoWireSensor,
-      network: (v) => [...pair(v, 'field +'), ...twoWire(v, 'device common', 'device signal')],
-      link: { controller: ['terminal', 'field +'], switch: ['switch signal', 'switch common'] },
-    }),
+  template: (_given, family = 'IEC 61131-2 type 3') => ({
+    ...intoFed(
+      {
+        device: 'two-wire',
+        contact: 'normally closed',
+        joined: 'single',
+        values: twoWireSensor,
+        network: (v) => [...pair(v, 'field +'), ...twoWire(v, 'device common', 'device signal')],
+        link: { controller: ['terminal', 'field +'], switch: ['switch signal', 'switch common'] },
+      },
+      family,
+    ),
     // Its leakage may hold a plain input on; types 2 and 3 of IEC 61131-2 were made for it.
     families: ['IEC 61131-2 type 3', 'IEC 61131-2 type 2', 'IEC 61131-2 type 1', 'optocoupler loop'],
   }),

@@ -22,16 +22,23 @@ type Far = Pick<Template, 'device' | 'contact' | 'joined'> & {
 };
 
 /** Whatever joins the terminal to + feeds the light; its other end stands on 0 V. */
-export const intoFed = (far: Far & Pick<Template, 'link'>): Template => into(far, '+', far.link);
+export const intoFed = (far: Far & Pick<Template, 'link'>, family: InputFamily | undefined): Template =>
+  into(far, '+', far.link, family);
 
 /** Whatever joins the terminal to 0 V draws current through the light from +. */
-export const intoDrawn = (far: Far): Template =>
-  into(far, '0 V', { controller: ['terminal', 'field 0 V'], switch: ['switch signal', 'switch common'] });
+export const intoDrawn = (far: Far, family: InputFamily | undefined): Template =>
+  into(
+    far,
+    '0 V',
+    { controller: ['terminal', 'field 0 V'], switch: ['switch signal', 'switch common'] },
+    family,
+  );
 
 function into(
   { network, values, device, contact, joined }: Far,
   joins: '0 V' | '+',
   link: Template['link'],
+  family: InputFamily | undefined,
 ): Template {
   const coupler = joins === '+' ? fedCoupler : drawnCoupler;
   return {
@@ -40,10 +47,10 @@ function into(
     joined,
     joins,
     stage: joins === '+' ? 'fed optocoupler' : 'drawn optocoupler',
-    values: { supply: fieldSupply, ...couplerInput, ...values },
+    values: { supply: fieldSupply, ...couplerInput(family), ...values },
     families,
     rails: fieldRails,
-    channel: (v, family) => [...coupler(v, family), ...network(v)],
+    channel: (v, read) => [...coupler(v, read), ...network(v)],
     limits: pinLimits(logic, 'conducting'),
     link,
     plus: 'field +',

@@ -1,3 +1,4 @@
+import type { InputFamily } from '../../../model/wiring-names.ts';
 import { absent, between, type Given, givenNumber, type Values, within } from '../values.ts';
 import { highestLogic } from './rails.ts';
 
@@ -18,13 +19,20 @@ export const logicSupply = (volts: number) => within(volts, 5);
 /** 24 V with the tolerance of IEC 61131-2: -15 to +20 %. */
 export const fieldSupply = between(20.4, 24, 28.8);
 
-export const couplerInput = {
-  'logic supply': logicSupply(5),
-  series: within(2200, 5),
-  'led drop': between(1.15, 1.2, 1.3),
-  bleed: absent,
-  filter: within(1e-9, 20),
-} as const satisfies Values;
+/** Series resistors that give each type the currents IEC 61131-2 asks of it at its voltages; a plain coupler is built for 10 mA. */
+const couplerSeries = (family: InputFamily | undefined): number => {
+  if (family === 'IEC 61131-2 type 1') return 6800;
+  return family === 'IEC 61131-2 type 2' ? 1500 : 2200;
+};
+
+export const couplerInput = (family: InputFamily | undefined) =>
+  ({
+    'logic supply': logicSupply(5),
+    series: within(couplerSeries(family), 5),
+    'led drop': between(1.15, 1.2, 1.3),
+    bleed: absent,
+    filter: within(1e-9, 20),
+  }) as const satisfies Values;
 
 /** A three-wire sensor; IEC 60947-5-2 allows 3.5 V and 0.5 mA, real ones keep well inside. */
 export const threeWire = {
