@@ -40,6 +40,14 @@ export type Finding =
   | { readonly kind: 'status-not-following'; readonly input: InputName }
   | { readonly kind: 'does-not-latch' }
   | { readonly kind: 'restarts' }
+  | {
+      readonly kind: 'false-trips';
+      readonly input: InputName;
+      readonly trips: number;
+      /** 95 % interval of their rate, an hour; absent where nothing was watched long enough to tell. */
+      readonly low?: number;
+      readonly high?: number;
+    }
   | { readonly kind: 'controller-restarted'; readonly times: number }
   | { readonly kind: 'conflicting-answers'; readonly inputs: readonly InputName[] }
   | { readonly kind: 'input-not-in-stream'; readonly input: InputName }
@@ -88,6 +96,7 @@ export const weightOf = {
   'status-not-following': 'fault',
   'does-not-latch': 'fault',
   restarts: 'fault',
+  'false-trips': 'fault',
   'controller-restarted': 'note',
   'conflicting-answers': 'limitation',
   'input-not-in-stream': 'limitation',

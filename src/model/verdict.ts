@@ -53,6 +53,7 @@ export type Missing =
   | 'chain-open'
   | 'something-out'
   | 'power-not-looked-at'
+  | 'watched-too-short'
   | 'no-such-check-yet';
 
 /** Measured facts a reader may want beside the verdict. Absent means not observed. */
@@ -65,6 +66,8 @@ export interface Facts {
     readonly edges: number;
   };
   readonly presses?: PressFacts;
+  /** Watched with nobody near it: how often it tripped, and the one-sided bound on the rate. */
+  readonly soak?: { readonly trips: number; readonly watched: Millis; readonly perHourAtMost95?: number };
   /** Reported rest, pressed, unplugged: 1 active, 0 not, ? unknown; of levels where `by` is 'change' (0 = as at rest). */
   readonly row?: { readonly bits: string; readonly by: 'active' | 'change' };
   readonly contactFound?: 'normally open' | 'normally closed';

@@ -6,6 +6,7 @@ import {
   resolutionStatement,
   restStatement,
   rowStatement,
+  soakStatement,
 } from '../words/statements.ts';
 
 /** What a verdict's facts say, as sentences; findings speak for themselves. */
@@ -14,6 +15,7 @@ export function saysOf({ facts, missing }: Verdict): readonly string[] {
     ...missing.map((each) => `Missing: ${missingWords[each]}.`),
     ...(facts.rest ? [restStatement(facts.rest)] : []),
     ...(facts.presses && facts.presses.asked > 0 ? [pressStatement(facts.presses)] : []),
+    ...(facts.soak ? [soakStatement(facts.soak)] : []),
     ...(facts.row ? [`${sentence(rowStatement(facts.row))}.`] : []),
     ...(facts.contactFound ? [`Found: ${facts.contactFound}.`] : []),
     ...(facts.unpluggedAt === 'controller'

@@ -47,3 +47,7 @@ export function momentText(stored: string): string {
 /** At most `most` characters, cut with an ellipsis. */
 export const clip = (text: string, most: number): string =>
   text.length <= most ? text : `${text.slice(0, most - 1).trimEnd()}…`;
+
+/** A rate or a count that is not whole: two digits that count, more before the point. */
+export const rateText = (rate: number): string =>
+  rate >= 10 ? rate.toFixed(0) : digits(rate, rate >= 1 ? 1 : rate >= 0.1 ? 2 : 3);

@@ -27,5 +27,6 @@ export const missingWords = {
   'chain-open': 'another switch of the same chain kept the input operated',
   'something-out': 'something was still unplugged',
   'power-not-looked-at': 'nobody looked whether drive power went',
+  'watched-too-short': 'it was watched for less than a minute',
   'no-such-check-yet': 'this version has no such check',
 } satisfies Record<Missing, string>;

@@ -1,5 +1,5 @@
 import type { Facts, PressFacts, Resolution } from '../model/verdict.ts';
-import { counted, percentText, roundedUp, timeText } from './figures.ts';
+import { counted, percentText, rateText, roundedUp, timeText } from './figures.ts';
 
 /**
  * What n of n presses prove, and no more: the one-sided exact binomial bound 1 − 0.05^(1/n) on the share that could still go
@@ -31,6 +31,14 @@ export function restStatement({ level, active, quietFor, edges }: NonNullable<Fa
   return edges === 0
     ? `Quiet for ${timeText(quietFor)}: ${value}. This proves nothing more: a cut wire is quiet too.`
     : `${counted(edges, 'change')} in ${timeText(quietFor)} with hands off; last ${value}.`;
+}
+
+/** What a time without a trip proves: the one-sided Poisson bound, −ln 0.05 of none counted (Eypasch et al., BMJ 311 (1995) 619). */
+export function soakStatement({ trips, watched, perHourAtMost95 }: NonNullable<Facts['soak']>): string {
+  const count = `${counted(trips, 'trip')} in ${timeText(watched)}`;
+  if (perHourAtMost95 === undefined) return `${count}.`;
+  const bound = `with 95 % confidence fewer than ${rateText(perHourAtMost95)} an hour`;
+  return `${count}: ${bound}, as long as nothing changes and trips come by chance.`;
 }
 
 /** The row of three reported states, told in words. */

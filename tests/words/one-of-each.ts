@@ -31,6 +31,7 @@ export const oneOfEach = {
   'status-not-following': { kind: 'status-not-following', input: 'stop' },
   'does-not-latch': { kind: 'does-not-latch' },
   restarts: { kind: 'restarts' },
+  'false-trips': { kind: 'false-trips', input: 'x-far', trips: 2, low: 0.12, high: 3.6 },
   'controller-restarted': { kind: 'controller-restarted', times: 1 },
   'conflicting-answers': { kind: 'conflicting-answers', inputs: ['x-far', 'door'] },
   'input-not-in-stream': { kind: 'input-not-in-stream', input: 'x-far' },

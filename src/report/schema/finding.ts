@@ -39,6 +39,12 @@ const facts = {
   'status-not-following': { input: name },
   'does-not-latch': {},
   restarts: {},
+  'false-trips': {
+    input: name,
+    trips: count,
+    low: z.number().exactOptional(),
+    high: z.number().exactOptional(),
+  },
   'controller-restarted': { times: count },
   'conflicting-answers': { inputs: names },
   'input-not-in-stream': { input: name },

@@ -33,6 +33,9 @@ const facts = z.strictObject({
   presses: z
     .strictObject({ asked: count, answered: count, missShareAtMost95: z.number().exactOptional() })
     .exactOptional(),
+  soak: z
+    .strictObject({ trips: count, watched: time, perHourAtMost95: z.number().exactOptional() })
+    .exactOptional(),
   row: z.strictObject({ bits: z.string(), by: z.enum(['active', 'change']) }).exactOptional(),
   contactFound: z.enum(['normally open', 'normally closed']).exactOptional(),
   answeredBy: z.string().exactOptional(),

@@ -27,6 +27,7 @@ import {
   sticks,
   stuckActive,
 } from './silent.ts';
+import { falseTrips } from './soak.ts';
 import { doesNotLatch, powerStaysOn, restarts, statusNotFollowing } from './stop.ts';
 import { controllerRestarted, streamGaps } from './stream.ts';
 
@@ -57,6 +58,7 @@ export const findingWords = {
   'status-not-following': statusNotFollowing,
   'does-not-latch': doesNotLatch,
   restarts,
+  'false-trips': falseTrips,
   'controller-restarted': controllerRestarted,
   'conflicting-answers': conflictingAnswers,
   'input-not-in-stream': inputNotInStream,
