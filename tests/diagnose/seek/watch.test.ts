@@ -1,0 +1,212 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type PlanPart, type Setup, simulate } from '../../../scripts/simulated-seek.mjs';
+import type { SeekAlarm } from '../../../src/diagnose/seek/alarm.ts';
+import { expectationOf } from '../../../src/diagnose/seek/expect.ts';
+import type { SeekExpectation } from '../../../src/diagnose/seek/expectation.ts';
+import { SeekWatch } from '../../../src/diagnose/seek/watch.ts';
+import type { Reading, StatusReading } from '../../../src/model/reading.ts';
+import { mm, ms } from '../../../src/model/units.ts';
+import { home, onX, rolesOf, xSwitches } from './played.ts';
+
+const expectOn = (axis: string): SeekExpectation =>
+  expectationOf(rolesOf(axis), { rest: {}, step: mm(0.0125), gridKnown: true });
+
+function alarms(readings: readonly Reading[], expected = expectOn('X')): readonly SeekAlarm[] {
+  const watch = new SeekWatch(expected);
+  return readings.flatMap((reading) => watch.feed(reading));
+}
+const kinds = (raised: readonly SeekAlarm[]) =>
+  raised.map((each) => ('input' in each ? `${each.kind} ${each.input}` : each.kind));
+const watched = (setup: Partial<Setup>, axis = 'X') =>
+  kinds(alarms(simulate({ acceleration: 300, ...onX(setup), axis }).readings, expectOn(axis)));
+
+/** Rest, then a seek the given way. */
+const run = (way: 1 | -1, most: number, ...more: readonly PlanPart[]): readonly PlanPart[] => [
+  { wait: 500 },
+  { activity: 'homing', way, speed: 15, most },
+  ...more,
+  { wait: 300 },
+];
+const toSwitch: PlanPart = { activity: 'homing', way: -1, speed: 15, until: 'x-home', most: 60 };
+
+describe('while an axis seeks', () => {
+  it('nothing is raised on its way to its switch, off it and on it again', () => {
+    expect(watched({})).toEqual([]);
+    expect(watched({ period: 100, jitter: 0.3, loss: 0.1, dither: 1 })).toEqual([]);
+  });
+
+  it('the wrong way is raised once', () => {
+    expect(watched({ plan: run(1, 30) })).toEqual(['heads-away']);
+  });
+
+  it('the wrong way is raised though the step is unknown, as soon as three places in a row lie further out', () => {
+    const { readings } = simulate({ ...onX({ plan: run(1, 30) }), acceleration: 300 });
+    const [alarm] = alarms(readings, { ...expectOn('X'), gridKnown: false });
+    expect(alarm?.kind).toBe('heads-away');
+    expect(alarm?.position).toBeLessThan(1);
+  });
+
+  it('nothing is called the wrong way where nobody knows which end the switch stands at', () => {
+    const { readings } = simulate({ ...onX({ plan: run(1, 30) }), acceleration: 300 });
+    expect(alarms(readings, { ...expectOn('X'), toward: undefined })).toEqual([]);
+  });
+
+  it("another axis's switch, or the one at the far end, is raised by name", () => {
+    const crossed = {
+      'x-home': { when: () => false },
+      'x-far': xSwitches['x-far'],
+      'z-top': { actuates: 5, outwards: -1 },
+    } as const;
+    expect(watched({ plan: run(-1, 30), switches: crossed })).toEqual(['wrong-switch z-top']);
+    expect(watched({ plan: run(-1, 40), sense: -1, stands: 280 })).toEqual(['wrong-switch x-far']);
+  });
+
+  it('a switch that was operated before it set off is not called the wrong one', () => {
+    const held = { ...xSwitches, 'z-top': { when: () => true } };
+    expect(watched({ switches: held })).toEqual([]);
+  });
+
+  it('one single report of another switch stops nobody', () => {
+    const { readings } = simulate({ ...onX(), acceleration: 300 });
+    const flicker = readings.map((each, i) => (i === 40 ? withActive(each, 'x-far') : each));
+    expect(alarms(flicker)).toEqual([]);
+  });
+
+  it('going on past the trip is raised, stopping on it is not', () => {
+    expect(watched({ plan: [{ wait: 500 }, toSwitch, { wait: 300 }] })).toEqual([]);
+    expect(watched({ plan: run(-1, 40) })).toEqual(['pushes-on x-home']);
+  });
+
+  it('a slow stop is granted what its speed and braking need, no more', () => {
+    // 15 mm/s at 40 mm/s2 runs on 2.8 mm; the file says 300 mm/s2, 0.45 mm.
+    const braked = { plan: [{ wait: 500 }, toSwitch, { wait: 300 }], acceleration: 40 };
+    expect(watched(braked)).toEqual(['pushes-on x-home']);
+    const { readings } = simulate(onX(braked));
+    expect(kinds(alarms(readings, { ...expectOn('X'), acceleration: 40 }))).toEqual([]);
+  });
+
+  it('a switch that stays operated when backed off is raised', () => {
+    const stuck = { ...xSwitches, 'x-home': { actuates: -2, frees: 10, outwards: -1 } } as const;
+    expect(
+      watched({ plan: [{ wait: 500 }, toSwitch, { by: 8, speed: 15 }, { wait: 300 }], switches: stuck }),
+    ).toEqual(['stays-operated x-home']);
+    expect(
+      watched({ plan: [{ wait: 500 }, toSwitch, { by: 3, speed: 15 }, { wait: 300 }], switches: stuck }),
+    ).toEqual([]);
+  });
+
+  it('coming off a switch it stood on is right, pushing into it is not', () => {
+    const off = [
+      { wait: 500 },
+      { activity: 'homing', by: 3, speed: 15 },
+      { wait: 100 },
+      ...home(-1, 'x-home').slice(1),
+    ] as const;
+    expect(watched({ stands: -2.2, plan: off })).toEqual([]);
+    expect(watched({ stands: -2.2, plan: run(-1, 5) })).toEqual(['pushes-on x-home']);
+  });
+
+  it('a trip that fell between two reports and a back-off are not called the wrong way', () => {
+    const unseen = { ...xSwitches, 'x-home': { when: () => false } };
+    const plan = [
+      { wait: 500 },
+      { activity: 'homing', way: -1, speed: 15, most: 22 },
+      { by: 5, speed: 15 },
+      { set: 0 },
+      { wait: 500 },
+    ] as const;
+    expect(watched({ plan, switches: unseen })).toEqual([]);
+    expect(
+      watched({ plan: [...plan.slice(0, 2), { by: 15, speed: 15 }, { wait: 300 }], switches: unseen }),
+    ).toEqual(['heads-away']);
+  });
+
+  it('a zero set anew, wherever it lies, is no motion', () => {
+    for (const start of [-300, -30, -3, 3, 30, 300])
+      for (const period of [10, 200]) expect(watched({ start, period })).toEqual([]);
+  });
+
+  it('a position garbled for one report stops nobody', () => {
+    const { readings } = simulate({ ...onX(), acceleration: 300 });
+    const garbled = readings.map((each, i) => (i % 17 === 5 ? { ...each, positions: [mm(999)] } : each));
+    expect(alarms(garbled)).toEqual([]);
+  });
+
+  // Common practice, no source: Z homes to its top; downwards is toward the work.
+  it('Z on its way down is raised', () => {
+    const down = { plan: run(-1, 20), switches: { 'z-top': { actuates: 50 } } };
+    expect(watched(down, 'Z')).toEqual(['heads-away']);
+    const told = { ...expectOn('Z'), toward: -1, towardWork: -1 } as const;
+    expect(kinds(alarms(simulate({ axis: 'Z', acceleration: 300, ...down }).readings, told))).toEqual([
+      'heads-for-work',
+    ]);
+  });
+
+  it('after a gap nothing is concluded from where it now stands, but a new trip counts', () => {
+    const { readings } = simulate({ ...onX({ plan: run(-1, 40) }), acceleration: 300 });
+    const gap: Reading = {
+      kind: 'gap',
+      arrived: readings[50]?.arrived ?? ms(0),
+      segment: 2,
+      why: 'lost-port',
+    };
+    const after = readings
+      .slice(50)
+      .map((each) => ({ ...each, segment: 2, positions: each.positions.map((at) => mm((at ?? 0) + 80)) }));
+    expect(kinds(alarms([...readings.slice(0, 50), gap, ...after]))).toEqual(['pushes-on x-home']);
+  });
+});
+
+describe('the alarms of a seek', () => {
+  const flipped = (readings: readonly StatusReading[]) =>
+    readings.map((each) => ({
+      ...each,
+      positions: each.positions.map((at) => (at === undefined ? at : mm(-at))),
+    }));
+  const setup = fc.record({
+    way: fc.constantFrom(1 as const, -1 as const),
+    seed: fc.integer({ min: 1, max: 1e6 }),
+    period: fc.constantFrom(5, 20, 100),
+    dither: fc.constantFrom(0, 1),
+    loss: fc.constantFrom(0, 0.15),
+  });
+
+  it('of the same bytes with the sign of motion turned are exchanged', () => {
+    fc.assert(
+      fc.property(setup, ({ way, ...noise }) => {
+        const { readings } = simulate({ ...onX({ plan: run(way, 15) }), acceleration: 300, ...noise });
+        const [here, there] = [kinds(alarms(readings)), kinds(alarms(flipped(readings)))];
+        expect([here, there]).toEqual(way === 1 ? [['heads-away'], []] : [[], ['heads-away']]);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('do not change with when or where it all was', () => {
+    fc.assert(
+      fc.property(setup, fc.integer({ min: -40, max: 40 }), ({ way, ...noise }, by) => {
+        const { readings } = simulate({ ...onX({ plan: run(way, 40) }), acceleration: 300, ...noise });
+        const moved = readings.map((each) => ({
+          ...each,
+          at: ms(each.at + 7_000),
+          positions: each.positions.map((at) => mm((at ?? 0) + by * 12.5)),
+        }));
+        // The home value lies elsewhere then, too.
+        const expected = expectOn('X');
+        expect(kinds(alarms(moved, { ...expected, homeValue: mm(by * 12.5) }))).toEqual(
+          kinds(alarms(readings)),
+        );
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
+/** The report with one more input active. */
+function withActive(report: StatusReading, input: string): StatusReading {
+  return {
+    ...report,
+    active: report.inputs.map((name, i) => (name === input ? '1' : (report.active[i] ?? '?'))),
+  };
+}
