@@ -120,3 +120,27 @@ describe('a stop button that does not do what a stop button must', () => {
     expect(judged({ says: springs('yes') })).toEqual(['stop stop: proved']);
   });
 });
+
+describe('a controller that halts when a plug is pulled', () => {
+  it('is cleared once the plug is back, for an active limit cannot be cleared', () => {
+    let halted = false;
+    const cleared = (ask: Ask) => {
+      if (ask.action === 'clear') halted = false;
+      return undefined;
+    };
+    const { asks, verdicts } = play({
+      machine: machine(),
+      truths: healthy,
+      checks: ['press', 'open-wire'],
+      presses: 1,
+      says: cleared,
+      activity: ({ pressed, out }) => {
+        if (pressed.size > 0 || out.size > 0) halted = true;
+        return halted ? 'fault' : 'still';
+      },
+    });
+    expect(lines(verdicts)).toEqual(['press stop: proved', 'open-wire stop: proved']);
+    const order = asks.filter((ask) => ask.check === 'open-wire').map((ask) => ask.action);
+    expect(order).toEqual(['unplug', 'press', 'replug', 'clear', 'press', 'clear']);
+  });
+});

@@ -25,9 +25,21 @@ export interface RowEvidence {
   /** The plug is out, or the stream says it is. */
   readonly stillOut: boolean;
   readonly missing?: Missing;
+  /** The controller reported a fault before the plug was touched; one that comes after is the plug's. */
+  readonly faultBefore: boolean;
   readonly resolution?: Resolution;
   readonly traces: readonly Trace[];
 }
+
+/** A row that never began: its plug hangs out from before. */
+export const leftOut = (at: PlugEnd): RowEvidence => ({
+  at,
+  inputs: new Map(),
+  wrongPlugs: 0,
+  stillOut: true,
+  missing: 'replug',
+  traces: [],
+});
 
 /** Begins the row anew where the stream broke off inside it: half a row before a restart and half after are no row. */
 export function* unplugRow(
@@ -46,7 +58,14 @@ export function* unplugRow(
 
 function* oneRow(pressed: Switch, at: PlugEnd, scene: Scene, latest: Latest): Asking<RowEvidence> {
   const target = scene.known.answering[pressed.subject];
-  const nothing: RowEvidence = { at, inputs: new Map(), wrongPlugs: 0, stillOut: false, traces: [] };
+  const nothing: RowEvidence = {
+    at,
+    inputs: new Map(),
+    wrongPlugs: 0,
+    stillOut: false,
+    faultBefore: false,
+    traces: [],
+  };
   for (let wrongPlugs = 0; ; wrongPlugs++) {
     // Where the stream has just come back, a hand may still be on the switch: what was before it broke off was rest.
     const before = latest.status ?? latest.before;
@@ -54,8 +73,8 @@ function* oneRow(pressed: Switch, at: PlugEnd, scene: Scene, latest: Latest): As
     if (pulled.by === 'gap') return yield* brokenOff(pressed, { ...nothing, wrongPlugs }, latest);
     const why = refusal(pulled);
     if (why) return { ...nothing, wrongPlugs, missing: why };
-    yield* clearHalt(pressed, 'open-wire', before?.activity !== 'fault', latest);
-    const row = { ...nothing, wrongPlugs, ...levelsOf(pulled, before, target ?? pressed.input) };
+    const faultBefore = before?.activity === 'fault';
+    const row = { ...nothing, wrongPlugs, faultBefore, ...levelsOf(pulled, before, target ?? pressed.input) };
     const control = yield* controlPress(pressed, target, scene, latest);
     if (control.kind === 'missing' && control.why === 'stream-broke-off')
       return yield* brokenOff(pressed, row, latest);
@@ -65,6 +84,7 @@ function* oneRow(pressed: Switch, at: PlugEnd, scene: Scene, latest: Latest): As
       return yield* backAndPressed(pressed, { ...row, ...known }, scene, latest);
     }
     const back = yield* putBack(pressed, at, 'wrong-plug', latest);
+    if (back === 'back') yield* clearHalt(pressed, 'open-wire', !faultBefore, latest);
     const wrong = { ...row, wrongPlugs: wrongPlugs + 1 };
     if (back === 'broke-off') return { ...wrong, missing: 'stream-broke-off' };
     if (back === 'refused') return { ...wrong, stillOut: true, missing: 'replug' };
@@ -112,6 +132,8 @@ function* backAndPressed(
     const back = yield* putBack(pressed, row.at, attempt > 1 ? 'stream-says-out' : undefined, latest);
     if (back === 'refused') return { ...row, stillOut: true, missing: 'replug' };
     if (back === 'broke-off') return { ...row, missing: 'stream-broke-off' };
+    // Not while the plug is out: a limit that is active cannot be cleared.
+    yield* clearHalt(pressed, 'open-wire', !row.faultBefore, latest);
     const after = yield* pressFromRowsRest(pressed, row, scene, latest);
     if (after.kind === 'refused') {
       return {
