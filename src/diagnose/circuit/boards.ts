@@ -2,9 +2,10 @@ import type { Random } from './random.ts';
 import { numbersOf, type Toleranced, type ValueName } from './values.ts';
 import type { Wiring, World } from './wiring.ts';
 
-/** Values that spread at all; a part left out, or one without tolerance, makes no corner. */
+/** Values that spread at all; a part left out, one without tolerance, or one that only delays, makes no corner. */
 const spreading = ({ values }: Wiring): readonly ValueName[] =>
   (Object.keys(values) as ValueName[]).filter((name) => {
+    if (name === 'filter') return false;
     const value = values[name];
     return value !== undefined && value.low < value.high;
   });
