@@ -2,6 +2,7 @@ import { Bench } from '../bench/bench.ts';
 import { benchSource } from '../bench/bench-source.ts';
 import { scenarioFile } from '../bench/scenario.ts';
 import { simulatedHands } from '../bench/simulated-hands.ts';
+import { spoken } from '../bench/speaking/named.ts';
 import { virtualTime } from '../bench/virtual-time.ts';
 import type { Machine } from '../model/machine.ts';
 import type { Source, Timekeeper } from '../model/source.ts';
@@ -31,8 +32,9 @@ export async function benchForPerson(
   faults: readonly string[],
   faceName: FaceName,
   wishes: { readonly machine: Machine; readonly color: boolean },
+  speak?: string,
 ): Promise<WiredBench> {
-  const bench = new Bench(realTime, { faults });
+  const bench = new Bench(realTime, { faults, ...spoken(speak) });
   const source = benchSource(bench, realTime);
   const closed = { ...source, close: () => source.close().then(() => bench.shutDown()) };
   if (faceName === 'screen') {
@@ -42,6 +44,13 @@ export async function benchForPerson(
   const shown = await makeFace(faceName, wishes);
   const face = new HandsFace(shown, (answer) => simulatedHands(bench, realTime, answer));
   return { source: closed, time: realTime, face };
+}
+
+/** The bench in real time with nobody at it. */
+export function benchAlone(faults: readonly string[]): Source {
+  const bench = new Bench(realTime, { faults });
+  const source = benchSource(bench, realTime);
+  return { ...source, close: () => source.close().then(() => bench.shutDown()) };
 }
 
 /** The bench and its simulated hands in virtual time. `pass` lets time go by until the work is done. */

@@ -17,9 +17,9 @@ export function countOption(option: string, text: string, least: number, most: n
 
 /** "10s", "10 s", "2min", "90": seconds. */
 export function timeOption(option: string, text: string, least: number, most: number): number {
-  const [, figure, unit = 's'] = /^(\d{1,6}(?:\.\d{1,3})?) ?(ms|s|min)?$/.exec(text.trim()) ?? [];
+  const [, figure, unit = 's'] = /^(\d{1,6}(?:\.\d{1,3})?) ?(ms|s|min|h)?$/.exec(text.trim()) ?? [];
   const value =
-    figure === undefined ? Number.NaN : Number(figure) * { ms: 0.001, s: 1, min: 60 }[unit as 's'];
+    figure === undefined ? Number.NaN : Number(figure) * { ms: 0.001, s: 1, min: 60, h: 3600 }[unit as 's'];
   if (value >= least && value <= most) return value;
   throw wrong(option, text, `Write a time from ${least} s to ${most} s, such as 10s or 2min.`);
 }

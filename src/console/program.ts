@@ -5,10 +5,12 @@ import { commissionCommand } from './commands/commission.ts';
 import { compareCommand } from './commands/compare.ts';
 import { explainCommand } from './commands/explain.ts';
 import { inlineCommand } from './commands/inline.ts';
+import { learnCommand } from './commands/learn.ts';
 import { mapCommand } from './commands/map.ts';
 import { portsCommand } from './commands/ports.ts';
 import { replayCommand } from './commands/replay.ts';
 import { reportCommand } from './commands/report.ts';
+import { watchCommand } from './commands/watch.ts';
 import { wiringCommand } from './commands/wiring.ts';
 import { failureText, toolFailed } from './failure.ts';
 import { toolVersion } from './version.ts';
@@ -17,10 +19,12 @@ const commands = [
   commissionCommand,
   mapCommand,
   wiringCommand,
+  watchCommand,
   inlineCommand,
   replayCommand,
   compareCommand,
   reportCommand,
+  learnCommand,
   benchCommand,
   checkCommand,
   explainCommand,

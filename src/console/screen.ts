@@ -47,10 +47,7 @@ export class ScreenFace implements Face {
 
   start(take: (reply: Reply) => void): void {
     this.take = take;
-    // Without this the library draws lines with an alternate character set that UTF-8 terminals show as letters.
-    process.env['NCURSES_NO_UTF8_ACS'] = '1';
-    const screen = blessed.screen({ smartCSR: true, fullUnicode: true, title: 'tellwire', warnings: false });
-    const page = blessed.box({ parent: screen, width: '100%', height: '100%', tags: true, wrap: false });
+    const { screen, box: page } = openTerminal();
     screen.on('keypress', (typed: string | undefined, key) => this.key(typed, key));
     screen.on('resize', () => this.paint());
     for (const stream of [process.stdin, process.stdout]) stream.on('error', () => this.gone());
@@ -110,19 +107,58 @@ export class ScreenFace implements Face {
     };
     const below = whole.height < leastForPanel ? [] : (panel?.rows(whole) ?? []);
     const rows = screenRows(this.state, { ...whole, height: whole.height - below.length });
-    page.setContent([...rows, ...below].map((row) => this.tagged(row)).join('\n'));
+    page.setContent([...rows, ...below].map((row) => tagged(row, this.parts.color)).join('\n'));
     screen.render();
   }
+}
 
-  private tagged(row: Row): string {
-    const tags = this.parts.color ? inColour : inShapes;
-    return row
-      .map(
-        ({ text, tone }) =>
-          tags[tone].map((tag) => `{${tag}}`).join('') + blessed.escape(text) + closing(tags[tone]),
-      )
-      .join('');
-  }
+function tagged(row: Row, color: boolean): string {
+  const tags = color ? inColour : inShapes;
+  return row
+    .map(
+      ({ text, tone }) =>
+        tags[tone].map((tag) => `{${tag}}`).join('') + blessed.escape(text) + closing(tags[tone]),
+    )
+    .join('');
+}
+
+/** A page that only shows: its rows are asked for again and again, its keys are told, `gone` where the terminal left or Ctrl-C came. */
+export function showPage(page: {
+  readonly glyphs: Glyphs;
+  readonly color: boolean;
+  readonly rows: (canvas: Canvas) => readonly Row[];
+  readonly key: (typed: string) => void;
+  readonly gone: () => void;
+}): () => void {
+  const { screen, box } = openTerminal();
+  const paint = () => {
+    const { glyphs } = page;
+    const size = { width: Number(screen.width), height: Number(screen.height) };
+    const rows = page.rows({ ...size, glyphs, now: performance.now() });
+    box.setContent(rows.map((row) => tagged(row, page.color)).join('\n'));
+    screen.render();
+  };
+  screen.on('keypress', (typed: string | undefined, key) => {
+    if (key.ctrl && key.name === 'c') page.gone();
+    else if (typed !== undefined) page.key(typed);
+  });
+  for (const stream of [process.stdin, process.stdout]) stream.on('error', page.gone);
+  for (const end of ['end', 'close']) process.stdin.on(end, page.gone);
+  const timer = setInterval(paint, paintEvery);
+  return () => {
+    clearInterval(timer);
+    screen.destroy();
+    process.stdin.pause();
+    process.stdin.unref();
+  };
+}
+
+function openTerminal() {
+  // Without this the library draws lines with an alternate character set that UTF-8 terminals show as letters.
+  process.env['NCURSES_NO_UTF8_ACS'] = '1';
+  const screen = blessed.screen({ smartCSR: true, fullUnicode: true, title: 'tellwire', warnings: false });
+  const box = blessed.box({ parent: screen, width: '100%', height: '100%', tags: true, wrap: false });
+  return { screen, box };
 }
 
 const closing = (tags: readonly string[]): string =>

@@ -27,7 +27,7 @@ describe('exit codes', () => {
   it.each<[readonly string[], RegExp]>([
     [[], /Usage: tellwire/],
     [['comission'], /unknown command 'comission'.*commission/],
-    [['watch'], /unknown command 'watch'/],
+    [['wach'], /unknown command 'wach'.*watch/],
     [['--fast'], /unknown option '--fast'/],
     [['commission', '--port'], /argument missing/],
     [['explain'], /missing required argument 'finding'/],

@@ -1,0 +1,78 @@
+import { createInterface } from 'node:readline';
+import type { StreamFacts } from '../../model/session-facts.ts';
+import { type Millis, ms } from '../../model/units.ts';
+import type { Verdict } from '../../model/verdict.ts';
+import { visible } from '../../model/visible.ts';
+import { saysOf } from '../../report/verdict-says.ts';
+import type { Heard } from '../../session/operator.ts';
+import { statusWord } from '../../words/verdict-words.ts';
+import { streamStatement, watchWords } from '../../words/watch-words.ts';
+
+/** What a watch shows, whichever way it is shown. */
+export interface WatchFace {
+  heard(change: Heard): void;
+  mark(number: number, at: Millis, said: string): void;
+  note(topic: 'lost' | 'back', text: string): void;
+  finished(facts: StreamFacts, verdicts: readonly Verdict[]): void;
+  close(): void;
+}
+
+export interface WatchKeys {
+  mark(said: string): void;
+  end(): void;
+}
+
+/** One sentence a line; a typed line is a mark. The end of the input ends nothing: an unattended watch has none. */
+export function linesWatch(port: string, soak: number | undefined, keys: WatchKeys): WatchFace {
+  const put = (text: string): void => {
+    process.stdout.write(`${visible(text)}\n`);
+  };
+  put(watchWords.begins(port));
+  put(soak === undefined ? watchWords.lines : watchWords.soakBegins(ms(soak * 1000)));
+  const typed = createInterface({ input: process.stdin });
+  typed.on('line', (text) => keys.mark(text.trim()));
+  return {
+    heard: ({ arrived, input, level, active }) =>
+      put(`${(arrived / 1000).toFixed(3)} s  ${input}  ${stateWord(active)}, ${levelWord(level)}`),
+    mark: (number, at, said) => put(watchWords.mark(number, at, said)),
+    note: (_topic, text) => put(text),
+    finished: tellEnd,
+    close: () => typed.close(),
+  };
+}
+
+/** What came out of a watch, as lines. */
+export function tellEnd(facts: StreamFacts, verdicts: readonly Verdict[]): void {
+  const lines = [
+    streamStatement(facts),
+    ...verdicts.map(
+      (verdict) => `${statusWord('soak', verdict.status)}  ${verdict.subject}: ${saysOf(verdict).join(' ')}`,
+    ),
+  ];
+  process.stdout.write(lines.map((line) => `${visible(line)}\n`).join(''));
+}
+
+const stateWord = (active: Heard['active']): string =>
+  active === '?' ? 'active value not reported' : active === '1' ? 'ACTIVE' : 'quiet';
+const levelWord = (level: Heard['level']): string =>
+  level === '?' ? 'level not reported' : `level ${level === 'H' ? 'high' : 'low'}`;
+
+/** One JSON object a line; a typed line is a mark. */
+export function jsonWatch(keys: WatchKeys): WatchFace {
+  const put = (what: object): void => {
+    process.stdout.write(`${JSON.stringify(what)}\n`);
+  };
+  const typed = createInterface({ input: process.stdin });
+  typed.on('line', (text) => keys.mark(text.trim()));
+  return {
+    heard: put,
+    mark: (number, at, said) => put({ kind: 'mark', number, at, said }),
+    note: (topic, text) => put({ kind: 'notice', topic: `stream-${topic}`, text }),
+    finished(stream, verdicts) {
+      for (const { check, subject, status, evidence, findings, missing, facts } of verdicts)
+        put({ kind: 'verdict', check, subject, status, evidence, findings, missing, facts });
+      put({ kind: 'finished', stream });
+    },
+    close: () => typed.close(),
+  };
+}

@@ -1,0 +1,77 @@
+import type { Reading } from '../model/reading.ts';
+import type { Source } from '../model/source.ts';
+import { ToolError } from '../model/tool-error.ts';
+import { ms } from '../model/units.ts';
+import { exitCodeFor } from '../report/exit-code.ts';
+import { Watch } from '../session/watch.ts';
+import { openPort } from '../transport/open-port.ts';
+import { realTime } from '../transport/real-time.ts';
+import { watchWords } from '../words/watch-words.ts';
+import { benchAlone } from './bench-wiring.ts';
+import { isTerminal, wantsColor } from './choose-face.ts';
+import { jsonWatch, linesWatch, type WatchFace, type WatchKeys } from './faces/watch-face.ts';
+import { countOption, faceOption, timeOption } from './options.ts';
+import { untilEnded } from './until-ended.ts';
+import { screenWatch } from './watch-screen.ts';
+
+export interface WatchFlags {
+  readonly port?: string;
+  readonly baud: string;
+  readonly operator?: string;
+  readonly soak?: string;
+  readonly fault?: readonly string[];
+  readonly color: boolean;
+}
+
+/** Watches until it is told to end, or the soak is over; then a verdict an input and their exit code. */
+export async function runWatch(flags: WatchFlags): Promise<0 | 1 | 2> {
+  const soak = flags.soak === undefined ? undefined : timeOption('soak', flags.soak, 1, 360_000);
+  const name = faceOption(flags.operator, isTerminal());
+  const source = sourceOf(flags);
+  let face: WatchFace | undefined;
+  let takeReading: (reading: Reading) => void = () => {};
+  let end = () => {};
+  const ended = new Promise<void>((resolve) => {
+    end = resolve;
+  });
+  const watch = new Watch(source, realTime, {
+    heard: (change) => face?.heard(change),
+    reading: (reading) => takeReading(reading),
+    lost: (why) => face?.note('lost', watchWords.lost(why)),
+    back: () => face?.note('back', watchWords.back),
+  });
+  let marks = 0;
+  const keys: WatchKeys = { mark: (said) => face?.mark(++marks, watch.now, said), end };
+  try {
+    await watch.open();
+    if (name === 'screen') {
+      const screen = screenWatch({ port: source.port, watch, soak, color: wantsColor(flags.color), keys });
+      takeReading = screen.reading;
+      face = screen;
+    } else face = name === 'json' ? jsonWatch(keys) : linesWatch(source.port, soak, keys);
+    const stop = soak === undefined ? () => {} : realTime.after(ms(soak * 1000), end);
+    const early = untilEnded().then(() => true);
+    const wasStopped = await Promise.race([early, ended.then(() => false)]);
+    stop();
+    const verdicts = soak === undefined ? [] : watch.soak();
+    face.close();
+    face.finished(watch.facts(), verdicts);
+    return soak === undefined ? 0 : exitCodeFor(verdicts, wasStopped);
+  } finally {
+    face?.close();
+    await watch.close();
+  }
+}
+
+function sourceOf({ port, baud, fault = [] }: WatchFlags): Source {
+  if (port === undefined)
+    throw new ToolError(
+      'wrong-usage',
+      'No port was named.',
+      'Name it with --port; `tellwire ports` lists them.',
+    );
+  if (port === 'bench') return benchAlone(fault);
+  if (fault.length > 0)
+    throw new ToolError('wrong-usage', 'Faults are planted on the bench only.', 'Leave --fault out.');
+  return openPort(port, { baud: countOption('baud', baud, 50, 20_000_000), time: realTime });
+}
