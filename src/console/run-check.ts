@@ -7,6 +7,7 @@ import { visible } from '../model/visible.ts';
 import { counted } from '../words/figures.ts';
 import type { CheckFlags } from './commands/flags.ts';
 import { textOfFile } from './read-machine.ts';
+import { checkedStream } from './run-check-stream.ts';
 import { showJson, showLines } from './show.ts';
 
 /** 0 the file is right, or was printed; 1 the file is wrong. */
@@ -19,6 +20,7 @@ export function checked(file: string | undefined, flags: CheckFlags): 0 | 1 {
       'Name a machine file, or --new machine, or --schema machine.',
     );
   }
+  if (file !== undefined && flags.stream) return checkedStream(file, flags.capture, flags.json === true);
   if (file !== undefined) return checkedFile(file, flags.json === true);
   machineOnly(flags.new ?? flags.schema ?? '');
   if (flags.schema === undefined) process.stdout.write(starterFile());

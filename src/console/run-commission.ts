@@ -13,6 +13,7 @@ import { finishedLines } from './faces/lines-text.ts';
 import { freshFolder } from './fresh-folder.ts';
 import { countOption, type FaceName, faceOption } from './options.ts';
 import { machineIn, textOfFile } from './read-machine.ts';
+import { descriptionIn, refuseUnlessAllowed } from './read-stream.ts';
 import { scopeOf } from './scope.ts';
 import { showLines } from './show.ts';
 import { endedBySignals } from './stop-signals.ts';
@@ -27,12 +28,17 @@ export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> 
   const named = flags.machine === undefined ? undefined : textOfFile(flags.machine);
   const machineText = named ?? (resumed ? undefined : bench?.benchMachineText);
   const machine = machineOf(machineText, flags.machine, resumed);
+  const streamText = flags.stream === undefined ? undefined : textOfFile(flags.stream);
+  const ownStream = streamText ?? resumed?.streamText();
+  const described =
+    ownStream === undefined ? undefined : descriptionIn(ownStream, flags.stream ?? 'stream.yaml');
+  refuseUnlessAllowed(described?.request, flags.allowRequest);
   const scope = scopeOf(flags, machine, resumed?.header());
   const baud = countOption('baud', flags.baud, 50, 20_000_000);
   const startedUtc = new Date().toISOString();
   const wishes = { machine, color: wantsColor(flags.color) };
   const { source, time, face } = bench
-    ? await bench.benchForPerson(flags.fault ?? [], faceName, wishes)
+    ? await bench.benchForPerson(flags.fault ?? [], faceName, wishes, flags.speak)
     : await portForPerson(port, baud, faceName, wishes);
   const shown = endedBySignals(face);
   try {
@@ -43,6 +49,7 @@ export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> 
       folder: flags.out ?? freshFolder(startedUtc, machine),
       resume: flags.resume === true,
       machineText,
+      streamText,
       ...scope,
       toolVersion: toolVersion(),
       startedUtc,
@@ -59,17 +66,8 @@ export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> 
 }
 
 /** As named, or where the session that is gone on with had it. */
-function portNamed(
-  { stream, port, fault = [] }: CommissionFlags,
-  resumed: SessionFolder | undefined,
-): string {
+function portNamed({ port, fault = [] }: CommissionFlags, resumed: SessionFolder | undefined): string {
   const found = port ?? resumed?.header().port;
-  if (stream !== undefined)
-    throw new ToolError(
-      'wrong-usage',
-      'Stream descriptions are not in this version; it reads the native status sentences.',
-      'Leave out --stream and let the controller send the sentences of firmware-notes.',
-    );
   if (found === undefined)
     throw new ToolError('wrong-usage', 'No port was named.', 'Add --port; tellwire ports lists them.');
   if (fault.length > 0 && found !== 'bench')

@@ -5,6 +5,7 @@ import type { Given, ValueName } from '../diagnose/circuit/values.ts';
 import { wiringOf } from '../diagnose/circuit/wiring.ts';
 import type { StudyOf } from '../diagnose/fault-finding/study.ts';
 import { allSwitches, type Machine } from '../model/machine.ts';
+import { circuitValues } from '../model/machine-file/circuit-kinds.ts';
 import { ToolError } from '../model/tool-error.ts';
 import { visible } from '../model/visible.ts';
 import { type InputFamily, inputFamilies, wiringNames } from '../model/wiring-names.ts';
@@ -97,15 +98,17 @@ function refuseUnfit(
 }
 
 const flagValues = (flags: WiringFlags): Given => {
-  const texts = Object.entries(flags).flatMap(([key, value]) =>
-    Array.isArray(value) && value.length > 0 ? [`${words(key)}=${String(value.at(-1))}`] : [],
-  );
+  const texts = Object.keys(circuitValues).flatMap((name) => {
+    const value = flags[flagOf(name)];
+    return typeof value === 'string' ? [`${name}=${value}`] : [];
+  });
   const { contact: _, ...given } = valuesIn(texts.join(','), texts.join(' '));
   return given;
 };
 
-/** "pullUp" is the flag --pull-up; "endResistor" the value "end resistor". */
-const words = (key: string): string => key.replaceAll(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+/** The name commander gives the flag --end-resistor: "endResistor". */
+const flagOf = (name: string): string =>
+  name.replaceAll(/[- ](.)/g, (_, letter: string) => letter.toUpperCase());
 
 function contactIn(text: string | undefined): KnownContact | undefined {
   if (text === undefined) return undefined;

@@ -77,8 +77,7 @@ export type ConfirmTopic =
   | 'still-out'
   | 'stop-area-clear'
   | 'stayed-off'
-  | LearnTopic
-  | 'request';
+  | LearnTopic;
 /** Questions about an unknown stream that watching alone does not answer. */
 export type LearnTopic =
   | 'ready-to-move'

@@ -33,7 +33,16 @@ export function begin(options: CommissionOptions): Beginning {
     refuseIfChanged(saved, options);
     return { folder, saved, machine: saved.machine, header: saved.header };
   }
-  const { machineText = '', checks, presses, restSeconds, only, toolVersion, startedUtc } = options;
+  const {
+    machineText = '',
+    streamText,
+    checks,
+    presses,
+    restSeconds,
+    only,
+    toolVersion,
+    startedUtc,
+  } = options;
   const header: SessionHeader = {
     format: 1,
     tool: toolVersion,
@@ -41,6 +50,7 @@ export function begin(options: CommissionOptions): Beginning {
     started: startedUtc,
     port: options.source.port,
     machineHash: sha256(machineText),
+    ...(streamText !== undefined && { streamHash: sha256(streamText) }),
     checks: [...checks],
     presses,
     restSeconds,
@@ -48,7 +58,7 @@ export function begin(options: CommissionOptions): Beginning {
   };
   const machine = machineOf(machineText);
   return {
-    folder: SessionFolder.create(options.folder, header, machineText),
+    folder: SessionFolder.create(options.folder, header, machineText, streamText),
     saved: undefined,
     machine,
     header,
@@ -56,7 +66,10 @@ export function begin(options: CommissionOptions): Beginning {
 }
 
 /** Evidence gathered under one machine file or one set of rules is not gone on with under another. */
-function refuseIfChanged({ header, retraced }: SavedSession, { machineText }: CommissionOptions): void {
+function refuseIfChanged(
+  { header, retraced }: SavedSession,
+  { machineText, streamText }: CommissionOptions,
+): void {
   const refuse = (what: string, tryNext: string): never => {
     throw new ToolError('session-differs', what, tryNext);
   };
@@ -64,6 +77,12 @@ function refuseIfChanged({ header, retraced }: SavedSession, { machineText }: Co
     refuse(
       'The machine file is not the one this session began with.',
       'Leave out --machine to go on with its copy, or begin a new session.',
+    );
+  }
+  if (streamText !== undefined && sha256(streamText) !== header.streamHash) {
+    refuse(
+      'The stream description is not the one this session began with.',
+      'Leave out --stream to go on with its copy, or begin a new session.',
     );
   }
   if (header.rules !== rulesVersion) {

@@ -10,6 +10,8 @@ export interface CommissionOptions {
   readonly resume: boolean;
   /** Undefined on a resume: the session's own copy is used. */
   readonly machineText: string | undefined;
+  /** A stream description that reads; left out: the native sentences, or on a resume the session's own. */
+  readonly streamText?: string | undefined;
   readonly checks: readonly CheckName[];
   readonly presses: number;
   readonly restSeconds: number;

@@ -10,6 +10,7 @@ import { openedFirst } from './opened-first.ts';
 import { Recorder } from './recorder.ts';
 import { courseOf, judgeSaved, readSession } from './saved-session.ts';
 import { SessionClock } from './session-clock.ts';
+import { streamOf } from './stream-file.ts';
 import { StreamReader } from './stream-reader.ts';
 import { writeReport } from './write-report.ts';
 
@@ -40,7 +41,7 @@ export async function commission(options: CommissionOptions): Promise<Commission
 async function run(options: CommissionOptions): Promise<CommissionOutcome> {
   const { folder, saved, machine, header } = begin(options);
   const clock = new SessionClock(options.time, saved ? ms(saved.retraced.lastAt + resumeStep) : ms(0));
-  const reader = new StreamReader();
+  const reader = new StreamReader(streamOf(folder));
   const writer = folder.writer(saved?.captureLength ?? 0, saved?.journalLength ?? 0);
   const recorder = new Recorder(writer, reader, { lines: saved?.lines ?? 0, records: saved?.records ?? [] });
   if (saved) recorder.note<'resumed'>({ kind: 'resumed' }, clock.now());

@@ -15,6 +15,8 @@ export const headerSchema = z.object({
   started: z.string(),
   port: z.string(),
   machineHash: z.string(),
+  /** Left out: the native status sentences. */
+  streamHash: z.string().optional(),
   checks: z.array(z.enum(checkNames)),
   presses: z.int().positive(),
   restSeconds: z.number().positive(),
@@ -27,6 +29,7 @@ export const sha256 = (data: string | Uint8Array): string => createHash('sha256'
 const names = {
   header: 'session.json',
   machine: 'machine.yaml',
+  stream: 'stream.yaml',
   capture: 'capture.log',
   journal: 'journal.ndjson',
 } as const;
@@ -43,11 +46,17 @@ export class SessionFolder {
   }
 
   /** A new session's files; refuses a folder that holds anything. */
-  static create(path: string, header: SessionHeader, machineText: string): SessionFolder {
+  static create(
+    path: string,
+    header: SessionHeader,
+    machineText: string,
+    streamText?: string,
+  ): SessionFolder {
     const folder = new SessionFolder(path);
     folder.refuseIfFilled();
     mkdirSync(path, { recursive: true });
     folder.write(names.machine, machineText);
+    if (streamText !== undefined) folder.write(names.stream, streamText);
     for (const name of [names.capture, names.journal]) writeFileSync(folder.file(name), '', { flag: 'a' });
     folder.write(names.header, `${JSON.stringify(header, null, 2)}\n`);
     return folder;
@@ -85,6 +94,11 @@ export class SessionFolder {
 
   machineText(): string {
     return this.read(names.machine);
+  }
+
+  /** The stream description; undefined where the session reads the native sentences. */
+  streamText(): string | undefined {
+    return this.header().streamHash === undefined ? undefined : this.read(names.stream);
   }
 
   journalText(): string {

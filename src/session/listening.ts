@@ -2,7 +2,9 @@ import type { Reading } from '../model/reading.ts';
 import type { Source, SourceEvent } from '../model/source.ts';
 import { type Millis, ms } from '../model/units.ts';
 import { hearing } from '../transport/hearing.ts';
+import { lineSplitter } from '../transport/line-splitter.ts';
 import { writeRequest } from '../transport/stream/native-writer.ts';
+import { longestLine } from '../transport/stream/shapes/fields.ts';
 import type { Recorder } from './recorder.ts';
 import type { SessionClock } from './session-clock.ts';
 import type { StreamReader } from './stream-reader.ts';
@@ -29,6 +31,10 @@ export class Listening {
   private openedAt: Millis | undefined;
   private requested = false;
   private closed = false;
+  private nextAsk: () => void = () => {};
+  /** Something moved when last heard of; only the person can say that it stands still again. */
+  private paused = false;
+  private heardSinceAsked = false;
 
   constructor(
     source: Source,
@@ -42,7 +48,8 @@ export class Listening {
     this.reader = reader;
     this.events = events;
     this.clock = clock;
-    this.entriesOf = hearing(source.port);
+    const { description } = reader;
+    this.entriesOf = description ? hearing(source.port, lineSplitter(longestLine)) : hearing(source.port);
   }
 
   open(): Promise<void> {
@@ -51,6 +58,7 @@ export class Listening {
 
   close(): Promise<void> {
     this.closed = true;
+    this.nextAsk();
     return this.source.close();
   }
 
@@ -58,16 +66,38 @@ export class Listening {
     const at = this.clock.of(event.arrived);
     for (const entry of this.entriesOf({ ...event, arrived: at })) {
       if (this.closed) return;
-      this.events.heard(this.recorder.entry(entry));
+      const readings = this.recorder.entry(entry);
+      this.heardSinceAsked ||= readings.length > 0;
+      this.events.heard(readings);
     }
     if (event.kind === 'opened') {
       this.openedAt = at;
       this.requested = false;
       this.events.opened();
+      this.askAgain();
     } else if (event.kind === 'lost') {
       this.openedAt = undefined;
+      this.nextAsk();
       this.events.lost();
     } else this.requestOnce(at);
+  }
+
+  /** The person answered: what she was asked for is over. */
+  answered(): void {
+    this.paused = false;
+  }
+
+  /** The request of a description, which the person allowed: never while something moves. */
+  private askAgain(): void {
+    const request = this.reader.description?.request;
+    if (!request || this.closed || this.openedAt === undefined) return;
+    this.paused ||= this.reader.isMoving && this.heardSinceAsked;
+    this.heardSinceAsked = false;
+    if (!this.paused) {
+      this.source.write(Uint8Array.from(request.send, (character) => character.charCodeAt(0)));
+      this.recorder.entry({ kind: 'tx', at: this.clock.now(), text: request.send });
+    }
+    this.nextAsk = this.clock.after(ms(request.every), () => this.askAgain());
   }
 
   private requestOnce(at: Millis): void {

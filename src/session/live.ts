@@ -67,7 +67,10 @@ export async function conductLive(
       watching?.();
       listening.close().then(() => resolve(verdicts), reject);
     };
-    face.start((reply) => conduct.reply(reply));
+    face.start((reply) => {
+      listening.answered();
+      conduct.reply(reply);
+    });
     if (parts.course.isOver) {
       conduct.stop();
       return;

@@ -4,6 +4,7 @@ import type { SignalEvent } from '../model/signal-event.ts';
 import { SessionFolder } from './folder.ts';
 import { judgeSaved, readSession } from './saved-session.ts';
 import { signalsIn } from './signals.ts';
+import { streamOf } from './stream-file.ts';
 
 export interface Replayed {
   readonly facts: SessionFacts;
@@ -30,7 +31,7 @@ export function replay(path: string): Replayed {
     parted: saved.retraced.parted !== undefined,
     signals: {
       inputs: saved.inputs,
-      events: { [Symbol.iterator]: () => signalsIn(folder.capture().lines()) },
+      events: { [Symbol.iterator]: () => signalsIn(folder.capture().lines(), streamOf(folder)) },
     },
   };
 }

@@ -5,7 +5,7 @@ import type { Verdict } from '../model/verdict.ts';
 import type { CaptureLine } from '../transport/capture.ts';
 import type { Course } from './course.ts';
 import type { AskEnded, AskPut, JournalRecord } from './journal.ts';
-import { StreamReader } from './stream-reader.ts';
+import type { StreamReader } from './stream-reader.ts';
 
 /** Where a saved session stands once its journal has been walked through again. */
 export interface Retraced {
@@ -35,7 +35,7 @@ export class Retrace {
   private readonly course: Course;
   private readonly entries: Iterator<CaptureLine>;
   private readonly onReading: (reading: Reading) => void;
-  private readonly reader = new StreamReader();
+  private readonly reader: StreamReader;
   private readonly verdicts: Verdict[] = [];
   private readonly journalled = new Set<string>();
   private readonly open = new Map<number, AskPut>();
@@ -45,7 +45,13 @@ export class Retrace {
   private lastAt = 0;
   private begun = false;
 
-  constructor(course: Course, entries: Iterable<CaptureLine>, onReading: (reading: Reading) => void) {
+  constructor(
+    course: Course,
+    entries: Iterable<CaptureLine>,
+    onReading: (reading: Reading) => void,
+    reader: StreamReader,
+  ) {
+    this.reader = reader;
     this.course = course;
     this.entries = entries[Symbol.iterator]();
     this.onReading = onReading;
@@ -61,6 +67,7 @@ export class Retrace {
       this.lastAt = Math.max(this.lastAt, record.at);
       if (record.kind === 'ask') this.put(record);
       if (record.kind === 'ended') this.end(record);
+      if (record.kind === 'resumed') this.verdicts.push(...this.course.reopen());
       if (record.kind === 'verdict') this.journalled.add(verdictKey(record.verdict));
       if (this.parted) break;
     }

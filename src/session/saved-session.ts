@@ -13,6 +13,8 @@ import { factsOf } from './facts.ts';
 import type { SessionFolder, SessionHeader } from './folder.ts';
 import { type JournalRecord, readJournal } from './journal.ts';
 import { Retrace, type Retraced, verdictKey } from './retrace.ts';
+import { streamOf } from './stream-file.ts';
+import { StreamReader } from './stream-reader.ts';
 import { StreamStatistics } from './stream-statistics.ts';
 
 /** A session read back from its folder: its course stands where the journal ends. */
@@ -67,7 +69,9 @@ export function readSession(folder: SessionFolder): SavedSession {
     if (reading.kind === 'declared') for (const input of reading.inputs) inputs.add(input);
   };
   const entries = notingSent(capture.lines(), ({ at, text }) => sent.push({ at, text }));
-  const retraced = new Retrace(course, entries, heard).walk(journal.records);
+  const retraced = new Retrace(course, entries, heard, new StreamReader(streamOf(folder))).walk(
+    journal.records,
+  );
   return {
     header,
     machine,
@@ -100,6 +104,6 @@ export function judgeSaved(saved: SavedSession): SessionFacts {
   const stopped = !course.isOver;
   const given = new Map<string, Verdict>();
   for (const verdict of [...retraced.verdicts, ...course.stop()]) given.set(verdictKey(verdict), verdict);
-  for (const verdict of course.takenBack([...given.values()])) given.set(verdictKey(verdict), verdict);
-  return factsOf({ ...saved, verdicts: [...given.values()], register: course.register, stopped });
+  const verdicts = [...given.values()].map((verdict) => course.asThingsAre(verdict));
+  return factsOf({ ...saved, verdicts, register: course.register, stopped });
 }

@@ -1,13 +1,17 @@
 import { type State, sameState, sampleOfEdge, stateIn } from '../diagnose/signal/track.ts';
 import type { Reading } from '../model/reading.ts';
 import type { SignalEvent } from '../model/signal-event.ts';
+import type { StreamDescription } from '../model/stream-description.ts';
 import { type Millis, ms } from '../model/units.ts';
 import type { CaptureLine } from '../transport/capture.ts';
 import { StreamReader } from './stream-reader.ts';
 
 /** What the inputs did, from the lines of a capture, one line at a time: nothing but the present state of each input is kept. */
-export function* signalsIn(lines: Iterable<CaptureLine>): Generator<SignalEvent> {
-  const reader = new StreamReader();
+export function* signalsIn(
+  lines: Iterable<CaptureLine>,
+  description: StreamDescription | undefined,
+): Generator<SignalEvent> {
+  const reader = new StreamReader(description);
   const follower = new SignalFollower();
   for (const line of lines) for (const reading of reader.entry(line)) yield* follower.take(reading);
 }

@@ -1,14 +1,42 @@
-import type { GapReading, Reading } from '../model/reading.ts';
+import type { GapReading, Reading, StatusReading } from '../model/reading.ts';
+import type { StreamDescription } from '../model/stream-description.ts';
 import type { CaptureLine } from '../transport/capture.ts';
 import { readingsOf } from '../transport/hearing.ts';
+import type { Decoder } from '../transport/stream/decoder.ts';
+import { describedDecoder } from '../transport/stream/description/described-decoder.ts';
 import { nativeDecoder } from '../transport/stream/native-decoder.ts';
 
 /** Capture lines to readings: the same for a line just heard and for one read back from a file. */
 export class StreamReader {
-  private readonly decoder = nativeDecoder();
+  private readonly decoder: Decoder;
+  private last: StatusReading | undefined;
+  private moves = false;
+  readonly description: StreamDescription | undefined;
+
+  /** `description` left out: the native status sentences. */
+  constructor(description?: StreamDescription) {
+    this.description = description;
+    this.decoder = description ? describedDecoder(description) : nativeDecoder();
+  }
 
   entry(entry: CaptureLine): readonly Reading[] {
-    return entry.kind === 'damaged' ? [] : readingsOf(entry, this.decoder);
+    const readings = entry.kind === 'damaged' ? [] : readingsOf(entry, this.decoder);
+    for (const reading of readings) if (reading.kind === 'status') this.noteMotion(reading);
+    return readings;
+  }
+
+  /** The last report said that something moves, or showed a position that differs from the one before. */
+  get isMoving(): boolean {
+    return this.moves;
+  }
+
+  private noteMotion(status: StatusReading): void {
+    const before = this.last?.positions;
+    const went = status.positions.some(
+      (at, i) => at !== undefined && before?.[i] !== undefined && at !== before[i],
+    );
+    this.moves = status.activity === '?' ? went : status.activity !== 'still';
+    this.last = status;
   }
 
   /** Law 1: a request may be written only after a whole valid sentence was heard on this opening; it is needed while no declaration came. */

@@ -71,10 +71,3 @@ export const learnWords = {
     short: 'Is this how the machine stands?',
   }),
 } satisfies Record<LearnTopic, Say>;
-
-/** Law of the house: the tool writes only what the person who knows her controller let it write. */
-export const requestWords: Say = (ask) => ({
-  text: `The stream description asks to write these bytes to the port again and again, while the machine stands still: ${shown(ask, 0)} every ${shown(ask, 1)} ms. May it? Answer yes only if you know that your controller takes them as a question for its status and as nothing else.`,
-  cautions: cautions('listens', 'stayClear'),
-  short: `May it write ${shown(ask, 0)}?`,
-});

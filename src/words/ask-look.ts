@@ -1,6 +1,6 @@
 import type { Ask, ConfirmTopic } from '../model/ask.ts';
 import { type Machine, verticalAxes } from '../model/machine.ts';
-import { learnWords, requestWords } from './ask-learn.ts';
+import { learnWords } from './ask-learn.ts';
 import { cautions, dropCaution } from './cautions.ts';
 import { listed } from './figures.ts';
 import type { AskWords } from './instruction.ts';
@@ -40,7 +40,6 @@ export function confirmWords(ask: Confirm, machine: Machine): AskWords {
     'stayed-off': stayedOff,
     'stayed-in': stayedIn,
     ...learnWords,
-    request: requestWords,
   } satisfies Record<ConfirmTopic, (ask: Confirm, machine: Machine) => AskWords>;
   return told[ask.topic](ask, machine);
 }

@@ -11,9 +11,12 @@ export const benchCommand = (done: Run): Command =>
     .option('--fault <fault:input>', 'plant a fault; repeatable', gather)
     .option('--faults', 'list the faults it knows')
     .option('--print-machine', 'print its machine file')
+    .option('--speak <shape>', 'report in an invented shape instead of native sentences')
+    .option('--shapes', 'list the shapes')
     .option('--json', 'with --faults: as a JSON array')
     .action(async (flags: BenchFlags) => {
       if (flags.faults) await showFaults(flags.json === true);
+      else if (flags.shapes) await showShapes();
       else if (flags.printMachine) await printMachine();
       else if (flags.json)
         throw new ToolError(
@@ -31,19 +34,25 @@ async function showFaults(json: boolean): Promise<void> {
   else showLines(faultList.map(({ usage, description }) => `${usage}: ${description}`));
 }
 
+async function showShapes(): Promise<void> {
+  const { namedShapes } = await import('../../bench/speaking/shapes.ts');
+  showLines(Object.keys(namedShapes));
+}
+
 async function printMachine(): Promise<void> {
   const { scenarioFile } = await import('../../bench/scenario.ts');
   process.stdout.write(scenarioFile);
 }
 
 /** Serves until the program is told to end or nobody reads its answers any more. */
-async function serve({ serve: where, fault = [] }: BenchFlags): Promise<void> {
-  const [{ Bench }, { serveBench }, { realTime }] = await Promise.all([
+async function serve({ serve: where, fault = [], speak }: BenchFlags): Promise<void> {
+  const [{ Bench }, { serveBench }, { spoken }, { realTime }] = await Promise.all([
     import('../../bench/bench.ts'),
     import('../../bench/serve.ts'),
+    import('../../bench/speaking/named.ts'),
     import('../../transport/real-time.ts'),
   ]);
-  const bench = new Bench(realTime, { faults: fault });
+  const bench = new Bench(realTime, { faults: fault, ...spoken(speak) });
   const { stdin, stdout } = process;
   const serving = await serveBench({ serve: where, bench, time: realTime, stdin, stdout }).catch((cause) => {
     // A bench that cannot be served must not go on ticking.

@@ -7,6 +7,8 @@ export const checkCommand = (done: Run): Command =>
     .argument('[file]', 'the machine file')
     .option('--new <kind>', 'print a commented file to begin with; kind: machine')
     .option('--schema <kind>', 'print the JSON Schema, for editors; kind: machine')
+    .option('--stream', 'the file is a stream description')
+    .option('--capture <file>', 'with --stream: which lines of this capture it reads')
     .option('--json', 'the problems as a JSON array')
     .action(async (file: string | undefined, flags: CheckFlags) => {
       const { checked } = await import('../run-check.ts');

@@ -19,6 +19,8 @@ export const commissionCommand = (done: Run): Command =>
     .option('--out <folder>', 'the session folder; left out: a new one under sessions')
     .option('--resume', 'go on with the session in --out')
     .option('--fault <fault:input>', 'with --port bench: plant a fault; repeatable', gather)
+    .option('--allow-request <hash>', 'you know the request of the stream description to be harmless')
+    .option('--speak <shape>', 'with --port bench: the shape it reports in')
     .option('--no-color', 'no colour on the screen; NO_COLOR does the same')
     .action(async (flags: CommissionFlags) => {
       const { runCommission } = await import('../run-commission.ts');

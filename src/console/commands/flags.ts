@@ -14,17 +14,36 @@ export interface CommissionFlags {
   readonly rest?: string;
   readonly out?: string;
   readonly resume?: boolean;
+  readonly allowRequest?: string;
+  readonly speak?: string;
   readonly fault?: readonly string[];
   readonly color: boolean;
 }
 
+export interface LearnFlags {
+  readonly port?: string;
+  readonly machine?: string;
+  readonly baud?: string;
+  readonly operator?: string;
+  readonly out: string;
+  readonly request?: string;
+  readonly every: string;
+  readonly allowRequest?: string;
+  readonly speak?: string;
+  readonly color: boolean;
+}
+
 export interface CheckFlags {
+  readonly stream?: boolean;
+  readonly capture?: string;
   readonly new?: string;
   readonly schema?: string;
   readonly json?: boolean;
 }
 
 export interface BenchFlags {
+  readonly speak?: string;
+  readonly shapes?: boolean;
   readonly serve: string;
   readonly fault?: readonly string[];
   readonly faults?: boolean;

@@ -1,9 +1,25 @@
 import { Command } from 'commander';
 import { circuitValues } from '../../model/machine-file/circuit-kinds.ts';
-import { measures } from '../../model/machine-file/quantity.ts';
-import { gather } from '../options.ts';
 import type { WiringFlags } from '../wiring-candidates.ts';
 import type { Run } from './flags.ts';
+
+const about = {
+  supply: 'what feeds the switch, or the pull-up of a plain contact',
+  'logic supply': 'what feeds the pin, where it is another',
+  'pull-up': 'from the terminal to +',
+  'pull-down': 'from the terminal to 0 V',
+  series: 'from the terminal to the pin or the light',
+  bleed: 'across the light of an optocoupler',
+  divider: 'from the pin to 0 V, behind the series resistor',
+  load: 'inside the sensor, from its output to its supply',
+  cable: 'there and back',
+  'end resistor': 'across a supervised contact',
+  'contact resistor': 'before a supervised contact',
+  filter: 'from the pin to 0 V',
+  drop: 'across the sensor’s output at 10 mA',
+  'led drop': 'across the light at 10 mA',
+  leakage: 'through the sensor when off',
+} as const satisfies Record<keyof typeof circuitValues, string>;
 
 const more = `
 A name may carry its own values: normally-closed-to-ground:pull-up=2.2kohm,supply=5V
@@ -24,12 +40,7 @@ export function wiringCommand(done: Run): Command {
     .option('--json', 'the same as --format json')
     .addHelpText('after', more);
   for (const [name, measure] of Object.entries(circuitValues))
-    command.option(
-      `--${name.replaceAll(' ', '-')} <value>`,
-      `${name}, such as ${measures[measure].example}`,
-      gather,
-      [],
-    );
+    command.option(`--${name.replaceAll(' ', '-')} <${measure}>`, about[name as keyof typeof about]);
   return command.action(async (names: readonly string[], flags: WiringFlags) => {
     const { wiringText } = await import('../run-wiring.ts');
     process.stdout.write(wiringText(names, flags));

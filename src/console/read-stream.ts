@@ -1,0 +1,49 @@
+import { createHash } from 'node:crypto';
+import type { StreamDescription, StreamRequest } from '../model/stream-description.ts';
+import { ToolError } from '../model/tool-error.ts';
+import { escapeBytes, visible } from '../model/visible.ts';
+import { readDescription } from '../transport/stream/description/read.ts';
+import { problemText } from './read-machine.ts';
+
+/** The description in a file's text. Throws ToolError `file-wrong` that names every problem at once. */
+export function descriptionIn(text: string, path: string): StreamDescription {
+  const read = readDescription(text);
+  if (read.description) return read.description;
+  const lines = read.problems.map((each) => problemText(each, path)).join(' ');
+  throw new ToolError(
+    'file-wrong',
+    `The stream description is wrong. ${lines}`,
+    `tellwire check --stream ${visible(path)} shows what is wrong one a line.`,
+  );
+}
+
+const hashOf = ({ send, every }: StreamRequest): string =>
+  createHash('sha256')
+    .update(JSON.stringify([send, every]))
+    .digest('hex')
+    .slice(0, 16);
+
+/** Nothing is written to a controller that the person has not seen and let pass, by the hash of these very bytes and their pace. */
+export function refuseUnlessAllowed(request: StreamRequest | undefined, allowed: string | undefined): void {
+  if (!request || hashOf(request) === allowed) return;
+  throw new ToolError(
+    'wrong-usage',
+    `These bytes would be written to the port every ${request.every} ms while the machine stands still: ${escapeBytes(request.send)}`,
+    `Only if you know that your controller takes them as a question for its status and as nothing else, add --allow-request ${hashOf(request)}.`,
+  );
+}
+
+/** "tell\n" and 200 ms, as options. Escapes are \n, \r, \t and \xNN. */
+export function requestOption(text: string | undefined, every: number): StreamRequest | undefined {
+  if (text === undefined) return undefined;
+  const plain: Readonly<Record<string, string>> = { n: '\n', r: '\r', t: '\t', '\\': '\\' };
+  const send = text.replace(/\\(?:x([0-9a-f]{2})|([nrt\\]))/gi, (_, hex?: string, letter?: string) =>
+    hex === undefined ? (plain[letter ?? ''] ?? '') : String.fromCharCode(Number.parseInt(hex, 16)),
+  );
+  if (/^[\x00-\xff]{1,32}$/.test(send)) return { send, every };
+  throw new ToolError(
+    'wrong-usage',
+    `--request ${visible(text)}: not understood.`,
+    'Write 1 to 32 bytes, such as "tell\\n".',
+  );
+}
