@@ -3,7 +3,7 @@ import type { SeekRoles } from './roles.ts';
 import { directionSituations } from './situations/direction.ts';
 import { gantrySituations } from './situations/gantry.ts';
 import { motionSituations } from './situations/motion.ts';
-import type { Situation, SituationName } from './situations/situation.ts';
+import { type Situation, type SituationName, usual } from './situations/situation.ts';
 import { switchSituations } from './situations/switches.ts';
 
 export const situations: readonly Situation[] = [
@@ -11,7 +11,7 @@ export const situations: readonly Situation[] = [
   ...switchSituations,
   ...motionSituations,
   ...gantrySituations,
-];
+].map((each) => ({ ...each, pattern: { ...usual, ...each.pattern } }));
 
 /** What a seek can have been, given everything observed, and what would tell the rest apart. */
 export interface Candidates {

@@ -79,7 +79,7 @@ function afterOf({ cycle, motion }: SeekRun, { axis }: SeekRoles): Features['aft
 
 function clearOf({ cycle }: SeekRun): Features['clear'] {
   if (cycle.clear || cycle.freed) return 'cleared';
-  const wasOperated = cycle.trip ? cycle.backOff !== undefined : cycle.start.condition === 'operated';
+  const wasOperated = cycle.trip !== undefined || cycle.start.condition === 'operated';
   return wasOperated && cycle.endCondition === 'operated' ? 'stays-operated' : undefined;
 }
 
@@ -102,7 +102,9 @@ function edgesOf({ window }: SeekRun, input: InputName): number {
 }
 
 function zeroOf({ cycle }: SeekRun, { axis }: SeekRoles): Features['zero'] {
-  if (cycle.zero.kind !== 'not-seen') return 'set';
+  if (cycle.zero.kind === 'jump') return 'set';
+  // Where nothing moved, the number that stood there before shows nothing.
+  if (cycle.zero.kind === 'agrees') return cycle.approach || cycle.freed ? 'set' : 'not-set';
   // Where the file does not tell the value, an axis that already agreed with it shows nothing when it is zeroed again.
   return axis.homeValue === undefined && cycle.slowTrip ? undefined : 'not-set';
 }

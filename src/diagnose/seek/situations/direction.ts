@@ -1,4 +1,4 @@
-import { anywhere, noTrip, type Situation, wholeCycle } from './situation.ts';
+import { anywhere, noTrip, type Situation, whateverElse, wholeCycle } from './situation.ts';
 
 /**
  * Commanded sign, direction setting, motor leads and drive each flip the way; only their product shows. Homing works where that product fits
@@ -15,7 +15,7 @@ export const directionSituations: readonly Situation[] = [
       edges: ['clean', 'several'],
       trips: ['together'],
       bothSides: ['one-place'],
-      sides: ['both'],
+      sides: ['both', 'same-report'],
       place: ['agrees'],
       tool: ['as-commanded'],
       movedAxis: ['this'],
@@ -34,6 +34,7 @@ export const directionSituations: readonly Situation[] = [
     // Where the file's end is mirrored too, it seems to go toward it; the place, or the eye, says otherwise.
     pattern: {
       ...wholeCycle,
+      ...whateverElse,
       way: ['away', 'toward'],
       trips: ['together'],
       place: ['contradicts'],
@@ -92,6 +93,7 @@ export const directionSituations: readonly Situation[] = [
     applies: ({ sharesEnds }) => sharesEnds,
     pattern: {
       ...wholeCycle,
+      ...whateverElse,
       way: ['toward', 'away'],
       trips: ['together'],
       place: ['contradicts'],

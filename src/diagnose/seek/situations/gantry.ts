@@ -12,14 +12,13 @@ export const gantrySituations: readonly Situation[] = [
     name: 'gantry-sides-crossed',
     finding: 'gantry',
     applies: (roles) => onGantry(roles) && roles.home.length > 1,
-    pattern: { seen: ['whole'], atStart: ['free'], trip: ['own'], sides: ['both', 'one'], racked: ['yes'] },
+    pattern: { atStart: ['free'], trip: ['own'], sides: ['both', 'one'], racked: ['yes'] },
   },
   {
     name: 'gantry-switch-dead',
     finding: 'gantry',
     applies: (roles) => onGantry(roles) && roles.home.length > 1,
     pattern: {
-      seen: ['whole'],
       atStart: ['free'],
       trip: ['own'],
       sides: ['one'],
@@ -31,7 +30,7 @@ export const gantrySituations: readonly Situation[] = [
     name: 'gantry-inputs-joined',
     finding: 'gantry',
     applies: (roles) => onGantry(roles) && roles.home.length > 1,
-    pattern: { seen: ['whole'], trip: ['own'], sides: ['same-report'], map: ['unproved'] },
+    pattern: { trip: ['own'], sides: ['same-report'], map: ['unproved'] },
   },
   {
     name: 'gantry-offset-moved',
@@ -43,6 +42,6 @@ export const gantrySituations: readonly Situation[] = [
     name: 'rotary-either-side',
     finding: 'scattered-trips',
     applies: ({ axis }) => axis.kind === 'rotary',
-    pattern: { seen: ['whole'], trip: ['own'], bothSides: ['two-places'] },
+    pattern: { trip: ['own'], bothSides: ['two-places'] },
   },
 ];

@@ -47,7 +47,6 @@ export const motionSituations: readonly Situation[] = [
     finding: 'heads-for-work',
     applies: onSpindleAxis,
     pattern: {
-      seen: ['whole'],
       forWork: ['yes'],
       trip: ['own', 'far-end', 'other-axis', 'none', 'between-reports'],
     },
@@ -56,7 +55,7 @@ export const motionSituations: readonly Situation[] = [
     name: 'touches-the-work',
     finding: undefined,
     applies: (roles) => onSpindleAxis(roles) && roles.probes.length > 0,
-    pattern: { seen: ['whole'], forWork: ['yes'], trip: ['probe'] },
+    pattern: { forWork: ['yes'], trip: ['probe'] },
   },
   { name: 'wrong-order', finding: 'axis-order', applies: anywhere, pattern: { order: ['wrong'] } },
   {
@@ -73,6 +72,7 @@ export const motionSituations: readonly Situation[] = [
     pattern: {
       ...wholeCycle,
       runOn: ['beyond-overtravel'],
+      tool: ['as-commanded'],
       way: ['toward'],
       trips: ['together', 'drifting'],
       reached: ['yes'],

@@ -80,9 +80,11 @@ export const anywhere = (): boolean => true;
 export const onGantry = ({ axis }: SeekRoles): boolean => axis.motors > 1;
 export const onSpindleAxis = ({ axis }: SeekRoles): boolean => axis.letter === 'Z';
 
+/** Where a situation does not say otherwise, it was seen from end to end. */
+export const usual = { seen: ['whole'] } as const satisfies Pattern;
+
 /** A homing that goes through from end to end. */
 export const wholeCycle = {
-  seen: ['whole'],
   atStart: ['free'],
   trip: ['own'],
   after: ['reversed'],
@@ -90,20 +92,26 @@ export const wholeCycle = {
   slow: ['tripped', 'not-made'],
   zero: ['set'],
   ends: ['still'],
-  speed: ['as-declared'],
   forWork: ['no'],
-  order: ['right'],
-  elsewhere: ['free'],
+  // Another axis may well be parked on its switch.
+  elsewhere: ['free', 'operated-before'],
   runOn: ['within-overtravel'],
+  speed: ['as-declared'],
+  order: ['right'],
   since: ['nothing'],
+} as const satisfies Pattern;
+
+/** What may be wrong besides and must not hide what is worse. */
+export const whateverElse = {
+  speed: ['as-declared', 'crawl'],
+  order: ['right', 'wrong'],
+  since: ['nothing', 'stopped-or-lost'],
+  runOn: ['within-overtravel', 'beyond-overtravel'],
 } as const satisfies Pattern;
 
 /** A run to its end without its switch. */
 export const noTrip = {
-  seen: ['whole'],
   atStart: ['free'],
   trip: ['none'],
   zero: ['not-set'],
-  order: ['right'],
-  since: ['nothing'],
 } as const satisfies Pattern;

@@ -7,12 +7,11 @@ export const switchSituations: readonly Situation[] = [
     finding: 'wrong-switch',
     applies: anywhere,
     pattern: {
-      seen: ['whole'],
+      atStart: ['free'],
       trip: ['other-axis'],
       zero: ['not-set'],
       map: ['unproved'],
       movedAxis: ['this'],
-      since: ['nothing'],
     },
   },
   {
@@ -20,11 +19,10 @@ export const switchSituations: readonly Situation[] = [
     finding: 'wrong-switch',
     applies: anywhere,
     pattern: {
-      seen: ['whole'],
+      atStart: ['free'],
       trip: ['other-axis'],
       zero: ['not-set'],
       movedAxis: ['other'],
-      since: ['nothing'],
     },
   },
   {
@@ -53,6 +51,7 @@ export const switchSituations: readonly Situation[] = [
       ...noTrip,
       way: ['toward'],
       standing: ['past-switch'],
+      tool: ['as-commanded', 'none'],
       movedAxis: ['this'],
       reached: ['no'],
     },
@@ -61,16 +60,16 @@ export const switchSituations: readonly Situation[] = [
     name: 'zeroed-in-place',
     finding: 'zeroed-in-place',
     applies: anywhere,
-    pattern: { seen: ['whole'], way: ['none'], trip: ['none'], zero: ['set'], tool: ['none'] },
+    pattern: { way: ['none'], trip: ['none'], zero: ['set'], tool: ['none'] },
   },
   {
     name: 'no-reversal',
     finding: 'no-reversal',
     applies: anywhere,
     pattern: {
-      seen: ['whole'],
       atStart: ['free'],
       trip: ['own'],
+      sides: ['both', 'same-report'],
       after: ['stopped', 'pushed-on'],
       reached: ['yes'],
       cameBack: ['no'],
@@ -81,7 +80,6 @@ export const switchSituations: readonly Situation[] = [
     finding: 'does-not-clear',
     applies: anywhere,
     pattern: {
-      seen: ['whole'],
       atStart: ['free'],
       trip: ['own'],
       after: ['reversed'],
@@ -95,7 +93,6 @@ export const switchSituations: readonly Situation[] = [
     finding: 'does-not-clear',
     applies: anywhere,
     pattern: {
-      seen: ['whole'],
       atStart: ['free'],
       trip: ['own'],
       after: ['reversed'],
@@ -109,10 +106,10 @@ export const switchSituations: readonly Situation[] = [
     finding: 'no-trip',
     applies: anywhere,
     pattern: {
-      seen: ['whole'],
       atStart: ['free'],
       trip: ['own', 'between-reports'],
       after: ['reversed'],
+      clear: ['cleared'],
       slow: ['missed'],
       zero: ['not-set'],
       trips: ['together'],
@@ -135,10 +132,12 @@ export const switchSituations: readonly Situation[] = [
     finding: 'scattered-trips',
     applies: anywhere,
     pattern: {
-      seen: ['whole'],
       atStart: ['free'],
       trip: ['own'],
       after: ['reversed', 'stopped'],
+      // Noise lets go again; a hand, a dog or a short does not.
+      clear: ['cleared'],
+      elsewhere: ['free', 'operated-before'],
       trips: ['scattered'],
       reached: ['no'],
     },
@@ -147,12 +146,12 @@ export const switchSituations: readonly Situation[] = [
     name: 'blocked-elsewhere',
     finding: 'blocked-elsewhere',
     applies: anywhere,
-    pattern: { seen: ['whole'], way: ['none'], zero: ['not-set'], elsewhere: ['operated-before'] },
+    pattern: { way: ['none'], zero: ['not-set'], elsewhere: ['operated-before'] },
   },
   {
     name: 'backs-into-a-switch',
     finding: 'wrong-switch',
     applies: anywhere,
-    pattern: { seen: ['whole'], trip: ['own'], after: ['reversed'], elsewhere: ['operated-after-reversal'] },
+    pattern: { trip: ['own'], after: ['reversed'], elsewhere: ['operated-after-reversal'] },
   },
 ];
