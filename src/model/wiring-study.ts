@@ -6,6 +6,8 @@ import type { Device, InputFamily, Joins, Stage, WiringName } from './wiring-nam
 /** What a wiring does under every fault, computed; nothing in it was measured on a machine. */
 export interface WiringStudy {
   readonly wiring: WiringAsStudied;
+  /** Whether a sound switch surely reads inactive at rest and active when pressed; if not, nothing else here means much. */
+  readonly works: boolean;
   readonly states: readonly StateStudied[];
   readonly margins: MarginsStudied;
   readonly spread: readonly SpreadStudied[];

@@ -24,7 +24,7 @@ export interface Setting {
 }
 
 /** How the contact goes when it is worked: a normally open one conducts when pressed. */
-export const conductsAs = (contact: KnownContact): Rig['conducts'] => {
+const conductsAs = (contact: KnownContact): Rig['conducts'] => {
   const whenPressed = contact === 'normally open';
   return {
     rest: !whenPressed,

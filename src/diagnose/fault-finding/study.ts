@@ -48,6 +48,9 @@ export function studyWiring(of: StudyOf, random: Random, boards: number): Wiring
   const faults = faultsOf(wiring).map((fault) => studyFault(wiring, fault));
   return {
     wiring: asStudied(of),
+    works:
+      readingOf(wiring, looks.rest, []).reported === 'inactive' &&
+      readingOf(wiring, looks.pressed, []).reported === 'active',
     states: (Object.keys(studied) as StudiedState[]).map((name) => stateOf(wiring, name)),
     margins: marginsOf(wiring),
     spread: (Object.keys(studied) as StudiedState[]).map((name) => spreadOf(wiring, name, random, boards)),

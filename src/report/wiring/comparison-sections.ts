@@ -32,11 +32,11 @@ const rankBlocks = ({ candidates }: WiringComparison): readonly Block[] => [
       { head: 'Contact up to' },
       { head: 'Leak down to' },
     ],
-    rows: candidates.map(({ wiring, coverage, margins }, at) => [
+    rows: candidates.map(({ wiring, works, coverage, margins }, at) => [
       `${letter(at)}: ${candidateText(wiring)}`,
-      percentText(coverage.worked.atOnce),
-      percentText(coverage.worked.byPress),
-      percentText(coverage.fresh.atOnce),
+      ...[coverage.worked.atOnce, coverage.worked.byPress, coverage.fresh.atOnce].map((share) =>
+        works ? percentText(share) : compareStatements.doesNotWork,
+      ),
       voltText(margins.atRest),
       voltText(margins.pressed),
       ampText(margins.wettingAmps),
@@ -53,6 +53,7 @@ function bestBlocks({ candidates, stillMissed }: WiringComparison): readonly Blo
   if (best === undefined) return [];
   return [
     strong(`A: ${candidateText(best.wiring)}.`),
+    ...(best.works ? [] : [strong(studyStatements.mismatch)]),
     schematicsOf(best),
     text(compareStatements.order),
     text(stillMissed.length === 0 ? compareStatements.missesNothing : compareStatements.misses),

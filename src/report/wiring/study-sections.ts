@@ -3,7 +3,7 @@ import { familyWords, rangeText, wiringWords } from '../../words/wiring/circuit-
 import { faultWords } from '../../words/wiring/fault-words.ts';
 import { meterText } from '../../words/wiring/meter-words.ts';
 import { nodeText } from '../../words/wiring/node-words.ts';
-import { ampText, ohmText, voltText } from '../../words/wiring/quantities.ts';
+import { ampText, voltText } from '../../words/wiring/quantities.ts';
 import { readingText } from '../../words/wiring/schematic-words.ts';
 import {
   beyondWords,
@@ -14,9 +14,9 @@ import {
   spreadText,
   stateWords,
   studyStatements,
-  timeLimitText,
 } from '../../words/wiring/study-words.ts';
 import { type Block, type Section, strong, text } from '../document.ts';
+import { marginBlocks } from './margin-blocks.ts';
 
 /** One wiring as sections; every format lays out these. */
 export function studySections(study: WiringStudy): readonly Section[] {
@@ -46,15 +46,17 @@ const wiringBlocks = ({ wiring, ...study }: WiringStudy): readonly Block[] => [
   },
 ];
 
-const resultBlocks = ({ coverage, faults }: WiringStudy): readonly Block[] => [
-  {
-    kind: 'fields',
-    fields: [
-      ['Dangerous faults, new build', coverageText(coverage.fresh)],
-      ['Dangerous faults, machine that worked', coverageText(coverage.worked)],
-      ['Still missed at rest', missedText(faults)],
-    ],
-  },
+const resultBlocks = ({ works, coverage, faults }: WiringStudy): readonly Block[] => [
+  works
+    ? {
+        kind: 'fields',
+        fields: [
+          ['Dangerous faults, new build', coverageText(coverage.fresh)],
+          ['Dangerous faults, machine that worked', coverageText(coverage.worked)],
+          ['Still missed at rest', missedText(faults)],
+        ],
+      }
+    : strong(studyStatements.mismatch),
   ...[
     studyStatements.computed,
     studyStatements.dangerous,
@@ -123,21 +125,6 @@ export const schematicsOf = ({ wiring, states }: Pick<WiringStudy, 'wiring' | 's
 
 const ampsOf = (currents: WiringStudy['states'][number]['currents']): number =>
   currents.find(({ part }) => part === 'signal clamp')?.amps ?? 0;
-
-const marginBlocks = ({ margins }: WiringStudy): readonly Block[] => [
-  {
-    kind: 'fields',
-    fields: [
-      ['Noise margin at rest', `${voltText(margins.atRest)} at the terminal`],
-      ['Noise margin pressed', `${voltText(margins.pressed)} at the terminal`],
-      ['Current through the closed contact', ampText(margins.wettingAmps)],
-      ['Highest contact resistance surely read as closed', ohmText(margins.highestContactOhms)],
-      ['Lowest leak across the open contact surely read as open', ohmText(margins.lowestLeakOhms)],
-      ['Shortest pulse that surely gets through the filter', timeLimitText(margins.shortestPulse)],
-      ['Longest pulse that surely does not', timeLimitText(margins.longestIgnored)],
-    ],
-  },
-];
 
 const faultBlocks = ({ faults }: WiringStudy): readonly Block[] => [
   {

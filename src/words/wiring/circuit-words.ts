@@ -1,5 +1,5 @@
 import { circuitValues } from '../../model/machine-file/circuit-kinds.ts';
-import type { Device, InputFamily, Stage, WiringName } from '../../model/wiring-names.ts';
+import type { Device, InputFamily, WiringName } from '../../model/wiring-names.ts';
 import type { WiringAsStudied } from '../../model/wiring-study.ts';
 import { quantityText } from './quantities.ts';
 
@@ -56,15 +56,6 @@ export const deviceWords = {
   'touch plate': 'plate and tool',
   'touch probe': 'touch probe',
 } as const satisfies Record<Device, string>;
-
-export const stageWords = {
-  'pull-up': 'pull-up',
-  'pull-down': 'pull-down',
-  divider: 'divider',
-  'fed optocoupler': 'optocoupler on 0 V',
-  'drawn optocoupler': 'optocoupler on +',
-  window: 'window comparators',
-} as const satisfies Record<Stage, string>;
 
 /** "10 kohm", "24 V", "none". */
 export function valueText(name: string, value: number): string {

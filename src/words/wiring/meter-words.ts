@@ -4,7 +4,7 @@ import { ampText, ohmText, voltText } from './quantities.ts';
 
 const writers = { volts: voltText, ohms: ohmText, amps: ampText } as const;
 
-export function shownText(shown: MeterShown, quantity: MeterStudied['quantity']): string {
+function shownText(shown: MeterShown, quantity: MeterStudied['quantity']): string {
   if (shown.kind === 'over range') return 'over range';
   if (shown.kind === 'wanders') return 'jumps or wanders';
   const [least, most] = [writers[quantity](shown.least), writers[quantity](shown.most)];

@@ -25,8 +25,6 @@ const places: Readonly<Record<string, (wiring: Pick<WiringAsStudied, 'device' | 
 const isSensor = (device: WiringAsStudied['device']): boolean =>
   device === 'npn' || device === 'pnp' || device === 'hall' || device === 'optical';
 
-export const placeNames = Object.keys(places);
-
 /** Undefined where no probe reaches. */
 export function nodeText(
   node: string,

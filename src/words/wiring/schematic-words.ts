@@ -3,7 +3,7 @@ import { nodeText } from './node-words.ts';
 import { ampText, voltText } from './quantities.ts';
 import { readWords } from './study-words.ts';
 
-export const levelWords = {
+const levelWords = {
   conducting: 'conducting',
   open: 'open',
   uncertain: 'between the thresholds',

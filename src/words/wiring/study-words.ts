@@ -8,6 +8,7 @@ import type {
   WiringStudy,
 } from '../../model/wiring-study.ts';
 import { percentText, timeText } from '../figures.ts';
+import { ampText, wattText } from './quantities.ts';
 
 export const foundWords = {
   'at once': 'at once',
@@ -31,6 +32,8 @@ export const stateWords = {
 
 /** Sentences that stand in every document about a wiring. */
 export const studyStatements = {
+  mismatch:
+    'This wiring does not surely work: a sound switch does not read inactive at rest and active when pressed. What it finds or misses is beside the point; change it first.',
   computed:
     'Computed from the circuit, not measured on a machine. The polarity setting is taken to be right: a sound switch that is pressed reads active.',
   dangerous:
@@ -72,11 +75,27 @@ export function spreadText({ boards, readings, sureAtCorners }: SpreadStudied): 
 }
 
 /** A computed time; infinite where the pin never gets there. */
-export const timeLimitText = (time: Millis): string => (Number.isFinite(time) ? timeText(time) : 'none');
+export function timeLimitText(time: Millis): string {
+  if (!Number.isFinite(time) || time === 0) return 'none';
+  return time < 0.05 ? 'less than 0.1 ms' : timeText(time);
+}
 
 export const compareStatements = {
   order:
-    'Best first: what is found at once on a machine that worked, in steps of two per cent; then what a press finds; then the smaller margin in volts.',
+    'Best first: what works at all; then what is found at once on a machine that worked, in steps of two per cent; then what a press finds; then the smaller margin in volts.',
   misses: 'What even this one does not find at rest, most likely first:',
+  doesNotWork: 'does not work',
   missesNothing: 'Nothing that is known goes unnoticed at rest.',
 } as const;
+
+/** Above what a small resistor is made for, W: a quarter, and half of that for parts that stay cool (common practice, no source). */
+const smallPart = 0.125;
+
+/** "series, 238 mW: more than a part of an eighth of a watt stands". */
+export const heatText = ({ part, watts }: { readonly part: string; readonly watts: number }): string =>
+  watts > smallPart
+    ? `${part}, ${wattText(watts)}: needs a part for ${watts > 0.25 ? 'more than a quarter' : 'a quarter'} of a watt`
+    : `${part}, ${wattText(watts)}`;
+
+export const clampText = (amps: number): string =>
+  `${ampText(amps)} through its protection: more than most chips stand for long`;

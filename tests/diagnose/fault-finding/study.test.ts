@@ -126,3 +126,22 @@ describe('wirings side by side', () => {
     expect(names([...some].reverse())).toEqual(names(some));
   });
 });
+
+describe('a wiring that does not work', () => {
+  // Common practice, no source: the pairs that are asked about most often.
+  it.each([
+    'pnp-into-pull-up',
+    'npn-into-pull-down',
+    'npn-into-fed-optocoupler',
+    'pnp-into-drawn-optocoupler',
+  ] as const)('is called so, whatever its faults would show: %s', (name) => {
+    const { works } = studyWiring({ wiring: wiringOf(circuitNamed(name)) }, seeded(1), 5);
+    expect(works).toBe(false);
+  });
+
+  it('comes after every one that does', () => {
+    const of = (name: WiringName) => studyWiring({ wiring: wiringOf(circuitNamed(name)) }, seeded(1), 5);
+    const { candidates } = compareWirings([of('pnp-into-pull-up'), of('normally-open-to-ground')]);
+    expect(candidates.map(({ works }) => works)).toEqual([true, false]);
+  });
+});

@@ -7,8 +7,8 @@ import { logicRails } from './rails.ts';
 import { dryContact, logicFilter, logicSupply, tenKilohm } from './usual-values.ts';
 
 /** Families a plain logic pin may have; the first is the usual one at 5 V. */
-export const logicFamilies5 = ['cmos 5 V', 'schmitt', 'ttl'] as const;
-export const logicFamilies33 = ['cmos 3.3 V', 'lvttl', 'schmitt'] as const;
+const logicFamilies5 = ['cmos 5 V', 'schmitt', 'ttl'] as const;
+const logicFamilies33 = ['cmos 3.3 V', 'lvttl', 'schmitt'] as const;
 /** From this supply down a pin is of the 3.3 V families, V. */
 const highest33 = 3.8;
 
@@ -17,7 +17,7 @@ export const logicFamilies = (supply: number): Template['families'] =>
 
 const supply = (v: Numbers): number => v('supply');
 
-export const contactValues: Values = {
+const contactValues: Values = {
   supply: logicSupply(5),
   'pull-up': tenKilohm,
   ...logicFilter,
