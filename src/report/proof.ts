@@ -2,6 +2,7 @@ import type { CheckName, EvidenceLevel, Status } from '../model/verdict.ts';
 import { given } from './given.ts';
 import type { InputRow } from './schema/input-row.ts';
 import type { VerdictRecord } from './schema/verdict.ts';
+import { shown } from './shown.ts';
 
 /** What one check says of a switch, on what evidence, and when that evidence was complete. */
 export interface Proof {
@@ -31,12 +32,13 @@ export interface Mapped {
   readonly started: string;
 }
 
-export const mapPage = ({ machine, from, rows, verdicts, started }: Mapped): MapPage => ({
-  machine,
-  from,
-  rows,
-  proofs: rows.map((row) => proofsOf(row, verdicts, started)),
-});
+export const mapPage = ({ machine, from, rows, verdicts, started }: Mapped): MapPage =>
+  shown({
+    machine,
+    from,
+    rows,
+    proofs: rows.map((row) => proofsOf(row, verdicts, started)),
+  });
 
 /** Every check that judged the switch, or the input it is on. */
 export function proofsOf(
