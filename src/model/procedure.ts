@@ -1,6 +1,7 @@
 import type { Ask, AskEnd } from './ask.ts';
 import type { InputName, Machine, Subject } from './machine.ts';
 import type { Reading, StatusReading } from './reading.ts';
+import type { OutItem } from './session-facts.ts';
 import type { Millis, Seconds } from './units.ts';
 import type { CheckName, Missing, Verdict } from './verdict.ts';
 
@@ -35,6 +36,8 @@ export interface Scene {
   readonly checks: readonly CheckName[];
   /** Subjects asked for with --only; undefined: all. */
   readonly only: readonly Subject[] | undefined;
+  /** What hangs unplugged as the check begins. */
+  readonly out?: readonly OutItem[];
 }
 
 /** Facts one check hands to the next. */

@@ -32,11 +32,16 @@ export class Conduct {
     this.parts = parts;
     this.nextId = (past?.lastId ?? 0) + 1;
     this.again = past?.inFlight?.id;
+    this.looks = new LookTimer(clock, () => this.look());
+    this.book = new VerdictBook(
+      face,
+      (verdict) => recorder.verdict(verdict, clock.now()),
+      (verdict) => course.asThingsAre(verdict),
+    );
+    if (past) this.book.restore(past);
+    if (past) this.book.give(course.reopen());
     this.begun = course.pending !== undefined || course.isOver;
     this.asides = past ? [...resumeAsks(course, machine)] : [];
-    this.looks = new LookTimer(clock, () => this.look());
-    this.book = new VerdictBook(face, (verdict) => recorder.verdict(verdict, clock.now()));
-    if (past) this.book.restore(past);
   }
 
   /** What one capture entry said. All of it counts before anything is concluded, as it will when the session is read again. */
@@ -180,9 +185,8 @@ export class Conduct {
   }
 
   private finish(stopped: boolean): void {
-    this.book.giveForNow(this.parts.course.takenBack(this.book.all()));
     this.over = true;
-    this.parts.onOver({ verdicts: this.book.all(), stopped });
+    this.parts.onOver({ verdicts: this.book.settled(), stopped });
   }
 
   private now(): Millis {

@@ -1,5 +1,5 @@
 import type { AnyCheck, CheckRun } from '../diagnose/checks/any-check.ts';
-import { cappedWhileOut } from '../diagnose/judging/still-out.ts';
+import { whileOut } from '../diagnose/judging/still-out.ts';
 import { StreamNotes } from '../diagnose/judging/stream-notes.ts';
 import { type Ask, type AskEnd, subjectOf } from '../model/ask.ts';
 import type { InputName, Machine, Subject } from '../model/machine.ts';
@@ -27,7 +27,8 @@ export class Course {
   private readonly remaining: AnyCheck[];
   private run: CheckRun | undefined;
   private running: CheckName | undefined;
-  private known: Known = { restHeard: false,
+  private known: Known = {
+    restHeard: false,
     flickering: [],
     answering: {},
     restInDoubt: [],
@@ -41,6 +42,7 @@ export class Course {
     | undefined;
   private readonly notes = new StreamNotes();
   private ask: Ask | undefined;
+  private reopened = false;
   register: readonly OutItem[] = [];
 
   constructor(options: CourseOptions) {
@@ -104,6 +106,19 @@ export class Course {
     return end.answer === 'yes' || !isItsRow ? undefined : this.end({ by: 'gap' }, at);
   }
 
+  /**
+   * A session that came to its end with plugs out is gone on with: the checks of broken wires and of the stop once more, for what
+   * these plugs took along. Nothing to do, and no verdicts, where there is more to come anyway or everything is in.
+   */
+  reopen(): readonly Verdict[] {
+    if (!this.isOver || this.register.length === 0) return [];
+    const only = subjectsOut(this.register, this.options.machine);
+    for (const check of this.options.checks.filter(({ name }) => name === 'open-wire' || name === 'stop'))
+      this.remaining.push({ name: check.name, begin: (scene) => check.begin({ ...scene, only }) });
+    this.reopened = true;
+    return this.onward();
+  }
+
   /** Broken off: what was kept is judged, everything else comes out as not tested. */
   stop(): readonly Verdict[] {
     const verdicts = this.run ? [...this.finishCheck(this.run)] : [];
@@ -112,7 +127,8 @@ export class Course {
     }
     this.ask = undefined;
     this.run = undefined;
-    return verdicts;
+    // What was found before it was opened again stands until something better is.
+    return this.reopened ? verdicts.filter(({ missing }) => !missing.includes('stopped')) : verdicts;
   }
 
   private onward(): readonly Verdict[] {
@@ -132,20 +148,12 @@ export class Course {
     const stream = this.running ? this.notes.verdict(this.running) : [];
     this.known = { ...this.known, ...run.known() };
     this.run = undefined;
-    return [...verdicts.map((verdict) => cappedWhileOut(verdict, this.register)), ...stream];
+    return [...verdicts, ...stream];
   }
 
-  /** Verdicts given earlier on what is still out at the end: a plug that hangs loose takes its proof with it. */
-  takenBack(given: readonly Verdict[]): readonly Verdict[] {
-    const out = new Set(subjectsOut(this.register, this.options.machine));
-    return given
-      .filter(({ subject, status }) => out.has(subject) && status === 'proved')
-      .map((verdict) => ({
-        ...verdict,
-        status: 'inconclusive',
-        missing: ['replug'],
-        findings: [...verdict.findings, { kind: 'still-out', what: this.register }],
-      }));
+  /** A verdict as it may be told while something is out. */
+  asThingsAre(verdict: Verdict): Verdict {
+    return whileOut(verdict, this.register, new Set(subjectsOut(this.register, this.options.machine)));
   }
 
   private scene(): Scene {
@@ -155,6 +163,7 @@ export class Course {
       presses,
       rest,
       only,
+      out: this.register,
       checks: checks.map((check) => check.name),
       known: this.known,
       now: this.status,

@@ -1,5 +1,6 @@
+import { takesAlong } from '../diagnose/procedures/takes-along.ts';
 import type { Ask, AskEnd } from '../model/ask.ts';
-import { inputOf, type Machine, type Subject, switchOf } from '../model/machine.ts';
+import { allSwitches, type Machine, type Subject } from '../model/machine.ts';
 import type { OutItem } from '../model/session-facts.ts';
 
 /** What is unplugged right now, as the asks and their answers tell. An unplug broken off by the stream counts as out until put back. */
@@ -19,14 +20,10 @@ const without = (register: readonly OutItem[], subject: Subject): readonly OutIt
   register.filter((each) => each.subject !== subject);
 
 /** Every subject an open plug takes with it: its own input's, and at the controller all inputs of the connector. */
-export function subjectsOut(register: readonly OutItem[], machine: Machine): readonly Subject[] {
-  return register.flatMap(({ subject, at }) => {
-    const input = inputOf(machine, switchOf(machine, subject)?.input ?? '');
-    if (!input) return [subject];
-    const together =
-      at === 'controller' && input.connector
-        ? machine.inputs.filter((each) => each.connector === input.connector)
-        : [input];
-    return [subject, ...together.flatMap((each) => [each.name, ...each.switches.map((one) => one.subject)])];
-  });
-}
+export const subjectsOut = (register: readonly OutItem[], machine: Machine): readonly Subject[] =>
+  register.flatMap((each) => [
+    each.subject,
+    ...allSwitches(machine)
+      .filter((one) => takesAlong(each, one, machine))
+      .flatMap(({ input, subject }) => [input, subject]),
+  ]);

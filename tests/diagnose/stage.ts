@@ -117,7 +117,7 @@ export function play(options: StageOptions): {
     }
     verdicts.push(...course.end(end, ms(now)));
   }
-  return { verdicts: [...verdicts, ...course.takenBack(verdicts)], asks };
+  return { verdicts: verdicts.map((verdict) => course.asThingsAre(verdict)), asks };
 }
 
 interface Act {

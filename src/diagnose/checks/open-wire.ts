@@ -1,5 +1,7 @@
-import type { Subject, Switch } from '../../model/machine.ts';
+import type { PlugEnd } from '../../model/ask.ts';
+import { type Subject, type Switch, switchOf } from '../../model/machine.ts';
 import type { Check, Known, Procedure, Scene } from '../../model/procedure.ts';
+import type { OutItem } from '../../model/session-facts.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
 import { judgeRow, type OpenWireEvidence } from '../judging/open-wire-row.ts';
 import { polarityShared } from '../judging/polarity-shared.ts';
@@ -11,7 +13,8 @@ import { motorsOff } from '../procedures/motors-off.ts';
 import { putBack } from '../procedures/plugs.ts';
 import { restMustBeRest } from '../procedures/rest-must-be-rest.ts';
 import { pressInRow } from '../procedures/row-presses.ts';
-import { unplugRow } from '../procedures/unplug-row.ts';
+import { takesAlong } from '../procedures/takes-along.ts';
+import { leftOut, unplugRow } from '../procedures/unplug-row.ts';
 
 type OpenWireItem = OpenWireEvidence | { readonly motorsOff: true };
 
@@ -28,17 +31,11 @@ function* gather(given: Scene): Procedure<OpenWireItem> {
   if (!missing) yield { keep: { motorsOff: true } };
   const flickers = missing ? [] : yield* listenedFirst('open-wire', given, latest);
   const scene = { ...given, known: { ...given.known, flickering: [...given.known.flickering, ...flickers] } };
-  const out: { pressed: Switch; item: OpenWireEvidence }[] = [];
+  const out: { pressed: Switch; item: OpenWireEvidence; subject: Subject; at: PlugEnd }[] = [];
   for (const pressed of switchesAsked(scene)) {
-    const item = missing
-      ? without(pressed.subject, missing)
-      : yield* openWireOf(
-          pressed,
-          scene,
-          latest,
-          out.map((each) => each.pressed),
-        );
-    if (item.row?.stillOut) out.push({ pressed, item });
+    const item = missing ? without(pressed.subject, missing) : yield* openWireOf(pressed, scene, latest, out);
+    const { subject } = pressed;
+    if (item.row?.stillOut) out.push({ pressed, item, subject, at: item.row.at });
     yield { keep: item };
   }
   for (const { pressed, item } of out) {
@@ -57,14 +54,22 @@ function* openWireOf(
   pressed: Switch,
   scene: Scene,
   latest: Latest,
-  out: readonly Switch[],
+  out: readonly OutItem[],
 ): Asking<OpenWireEvidence> {
   const { subject, input } = pressed;
   const target = scene.known.answering[subject] ?? input;
   if (scene.known.flickering.includes(target)) return { subject, flickers: true, rest: 'at-rest' };
-  if (out.some((each) => each.input === input)) return without(subject, 'chain-open');
+  const loose = out.find((each) => takesAlong(each, pressed, scene.machine));
+  if (loose) {
+    const inChain = switchOf(scene.machine, loose.subject)?.input === input;
+    return without(subject, inChain ? 'chain-open' : 'something-out');
+  }
   const at = yield* mayUnplug('open-wire', pressed, latest);
   if (at !== 'switch' && at !== 'controller') return without(subject, at);
+  // One that was left out when the session ended goes back in before its row begins.
+  const left = scene.out?.find((each) => each.subject === subject);
+  if (left && (yield* putBack(pressed, left.at, 'still-out', latest)) === 'refused')
+    return { subject, rest: 'at-rest', row: leftOut(left.at) };
   const rest = yield* restMustBeRest('open-wire', pressed, target, scene, latest);
   return { subject, rest, row: yield* unplugRow(pressed, at, scene, latest) };
 }

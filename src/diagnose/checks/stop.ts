@@ -7,6 +7,7 @@ import { timeToAnswer, timeToPlug, timeToPress } from '../limits.ts';
 import { type Asking, type Latest, refusal, switchesAsked } from '../procedures/asking.ts';
 import { untilUnbroken } from '../procedures/motors-off.ts';
 import { pressFromRest } from '../procedures/press-from-rest.ts';
+import { takesAlong } from '../procedures/takes-along.ts';
 import { excursions } from '../signal/excursion.ts';
 import { traceOf } from '../signal/trace.ts';
 import { sameState, stateIn } from '../signal/track.ts';
@@ -45,6 +46,8 @@ function* stopOf(pressed: Switch, scene: Scene, latest: Latest): Asking<StopEvid
     restarted: undefined,
     traces: [],
   };
+  if (scene.out?.some((each) => takesAlong(each, pressed, scene.machine)))
+    return { ...base, missing: 'something-out' };
   const clear = yield* untilUnbroken(
     { check: 'stop', action: 'confirm', topic: 'stop-area-clear', subject, seconds: timeToAnswer },
     latest,

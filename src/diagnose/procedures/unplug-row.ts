@@ -35,6 +35,7 @@ export interface RowEvidence {
 export const leftOut = (at: PlugEnd): RowEvidence => ({
   at,
   inputs: new Map(),
+  faultBefore: false,
   wrongPlugs: 0,
   stillOut: true,
   missing: 'replug',
