@@ -24,12 +24,12 @@ export interface Grouping {
 }
 
 /** How many tests, most information per minute first, are looked at two steps deep, and how many after each of their outcomes. */
-const lookedAtDeeply = 8;
-const lookedAtNext = 6;
+const lookedAtDeeply = 5;
+const lookedAtNext = 5;
 /** Less than this is no information worth a minute, bits. */
 export const worthless = 0.005;
 /** Outcomes rarer than this change no choice. */
-const rarest = 1e-5;
+const rarest = 5e-3;
 
 /**
  * The next test: expected information per minute finds the candidates; of the best ones, the one with the least expected minutes

@@ -15,7 +15,6 @@ import {
   threeWire,
   twoWire,
 } from '../../fault-finding/traits.ts';
-import type { Deed } from '../deed.ts';
 import type { Imagined } from '../imagined.ts';
 import { mixed, type Odds, sure } from '../odds.ts';
 
@@ -59,7 +58,7 @@ function ohmsBetween(network: Network, [from, to]: readonly [Node, Node]): numbe
   return Math.abs((solution.voltsAt(from) ?? 0) - (solution.voltsAt(to) ?? 0)) / 1e-6;
 }
 
-export function valueOf(probe: Probe, scene: Imagined): readonly number[] {
+export function readingsOf(probe: Probe, scene: Imagined): readonly number[] {
   const { wiring, faults, world } = scene;
   const held = state(probe.state(wiring));
   return rigsWith(wiring, held, faults, world).map((rig) => {
@@ -86,7 +85,7 @@ const meter = <Name extends string>(name: Name, minutes: number, applies: Trait,
     applies,
     probe,
     odds: (scene: Imagined): Odds => {
-      const values = valueOf(probe, scene);
+      const values = readingsOf(probe, scene);
       return mixed(values.map((value) => [1 / values.length, binned(value, probe.limits)]));
     },
   }) as const;

@@ -1,0 +1,68 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { circuitNamed } from '../../../src/diagnose/circuit/registry.ts';
+import { wiringOf } from '../../../src/diagnose/circuit/wiring.ts';
+import { Inquiry } from '../../../src/diagnose/troubleshooting/inquiry.ts';
+import { type Prospect, prospectOf } from '../../../src/diagnose/troubleshooting/prospect.ts';
+
+let prospect: Prospect;
+beforeAll(() => {
+  prospect = prospectOf(wiringOf(circuitNamed('normally-closed-to-ground')), 'worked', {
+    told: 'both',
+    otherEnd: true,
+  });
+}, 60_000);
+
+/** Every answer is the likeliest one under this hypothesis. */
+function followed(hypothesis: number) {
+  let inquiry = Inquiry.begin(prospect);
+  let minutes = 0;
+  const asked: string[] = [];
+  for (let choice = inquiry.next(); choice; choice = inquiry.next()) {
+    const { test } = choice;
+    const row = test.chances[hypothesis] ?? [];
+    minutes += test.minutes;
+    asked.push(test.name);
+    inquiry = inquiry.learnt(test.name, test.keys[row.indexOf(Math.max(...row))] ?? '');
+  }
+  return { inquiry, minutes, asked };
+}
+
+const singles = () =>
+  [...prospect.hypotheses.keys()].filter((at) => prospect.hypotheses[at]?.faults.length === 1);
+
+describe('an inquiry', () => {
+  it('decides on a next deed in under 100 ms with all faults and likely pairs alive', () => {
+    const inquiry = Inquiry.begin(prospect);
+    inquiry.next();
+    const began = performance.now();
+    for (let i = 0; i < 5; i++) inquiry.next();
+    const each = (performance.now() - began) / 5;
+    console.log(
+      `${prospect.hypotheses.length} causes, ${prospect.trials.length} deeds: ${each.toFixed(1)} ms a decision`,
+    );
+    expect(each).toBeLessThan(100);
+  });
+
+  it('ends with the planted fault named, alone or among those nothing left tells apart, when every answer is right', () => {
+    let minutes = 0;
+    let deeds = 0;
+    const missed: string[] = [];
+    for (const at of singles()) {
+      const name = prospect.hypotheses[at]?.faults[0]?.name ?? '';
+      const { inquiry, minutes: spent, asked } = followed(at);
+      minutes += spent;
+      deeds += asked.length;
+      const { causes } = inquiry.conclusion();
+      if (!causes.some((each) => each.length === 1 && each[0] === name))
+        missed.push(
+          `${name}: ${causes.map((each) => each.join('+')).join(' or ')} after ${asked.join(', ')}`,
+        );
+    }
+    const all = singles().length;
+    console.log(
+      `${all - missed.length} of ${all} named, ${(deeds / all).toFixed(1)} deeds, ${(minutes / all).toFixed(1)} minutes`,
+    );
+    if (missed.length > 0) console.log(missed.join('\n'));
+    expect(missed).toEqual([]);
+  }, 90_000);
+});
