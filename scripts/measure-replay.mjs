@@ -88,10 +88,13 @@ async function main() {
   if (process.argv[2] === '--work') {
     const [, , , name, file] = process.argv;
     const begun = performance.now();
+    const busy = process.cpuUsage();
     const said = await works[name](file);
     const took = (performance.now() - begun) / 1000;
+    const { user, system } = process.cpuUsage(busy);
+    const cpu = (user + system) / 1e6;
     const most = process.resourceUsage().maxRSS / 1024;
-    process.stdout.write(JSON.stringify({ said, took, most }));
+    process.stdout.write(JSON.stringify({ said, took, cpu, most }));
     return;
   }
   const lines = Number(process.argv[2] ?? 2_000_000);
@@ -112,9 +115,9 @@ async function main() {
       readline: 'readline, for await',
       events: "readline, 'line' events",
     };
-    for (const { name, said, took, most } of runs)
+    for (const { name, said, took, cpu, most } of runs)
       console.log(
-        `${words[name].padEnd(24)} ${took.toFixed(2).padStart(7)} s  ${most.toFixed(0).padStart(5)} MB  ${said}`,
+        `${words[name].padEnd(24)} ${took.toFixed(2).padStart(7)} s  ${cpu.toFixed(2).padStart(7)} s of processor  ${most.toFixed(0).padStart(5)} MB  ${said}`,
       );
     const best = (name, file) =>
       Math.min(...runs.filter((run) => run.name === name && run.file === file).map(({ took }) => took));

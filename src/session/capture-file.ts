@@ -3,7 +3,7 @@ import { closeSync, openSync, readSync } from 'node:fs';
 import { type CaptureLine, captureReader } from '../transport/capture.ts';
 
 /** How much of a capture is in memory at a time. Bytes. */
-const piece = 256 * 1024;
+const piece = 64 * 1024;
 
 /** Reads a capture of any length once, line by line. Its length and its hash are known when the last line was taken. */
 export class CaptureFile {
