@@ -70,7 +70,9 @@ describe('the drawing of a wiring', () => {
   );
 
   it('is black and grey alone', () => {
-    const colours = renderStudy(closed, 'html').match(/(?<=<svg [\s\S]*)(?:stroke|fill)="#[0-9a-f]+"/g) ?? [];
+    const drawings = renderStudy(closed, 'html').match(/<svg [\s\S]*?<\/svg>/g) ?? [];
+    const colours = drawings.flatMap((each) => each.match(/(?:stroke|fill)="#[0-9a-f]+"/g) ?? []);
+    expect(colours.length).toBeGreaterThan(20);
     for (const colour of new Set(colours)) {
       const [, digits = ''] = /#([0-9a-f]+)/.exec(colour) ?? [];
       expect(new Set(digits.match(digits.length === 3 ? /./g : /../g)).size).toBe(1);
