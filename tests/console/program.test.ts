@@ -42,7 +42,7 @@ describe('exit codes', () => {
       ['commission', '--operator', 'lines', '--port', 'bench', '--machine', join(folder, 'none.yaml')],
       /none\.yaml cannot be read \(ENOENT\)/,
     ],
-    [['commission', '--operator', 'lines', '--port', 'bench', '--stream', 'a.yaml'], /not in this version/],
+    [['commission', '--operator', 'lines', '--port', 'bench', '--stream', 'a.yaml'], /cannot be read/],
     [
       ['commission', '--operator', 'lines', '--port', 'bench', '--checks', 'soak'],
       /soak is not in this version/,
