@@ -8,6 +8,7 @@ import type { ConductParts } from './conduct-parts.ts';
 import { EdgeListener } from './heard.ts';
 import { LookTimer } from './look-timer.ts';
 import type { Reply } from './operator.ts';
+import { OutTold } from './out-told.ts';
 import { isRefusedCondition, resumeAsks } from './resume-asks.ts';
 import { isGap } from './stream-reader.ts';
 import { VerdictBook } from './verdict-book.ts';
@@ -17,6 +18,7 @@ export class Conduct {
   private readonly parts: ConductParts;
   private readonly edges = new EdgeListener();
   private readonly book: VerdictBook;
+  private readonly outs: OutTold;
   /** After a resume, what must be confirmed before anything else. */
   private readonly asides: Ask[];
   private open: OpenAsk | undefined;
@@ -33,6 +35,7 @@ export class Conduct {
     this.nextId = (past?.lastId ?? 0) + 1;
     this.again = past?.inFlight?.id;
     this.looks = new LookTimer(clock, () => this.look());
+    this.outs = new OutTold(face, machine);
     this.book = new VerdictBook(
       face,
       (verdict) => recorder.verdict(verdict, clock.now()),
@@ -134,6 +137,7 @@ export class Conduct {
 
   private put(ask: Ask, again: number | undefined): void {
     const { recorder, face, course, machine } = this.parts;
+    this.outs.tell(course.register, ask);
     const id = this.nextId++;
     const { text, cautions } = askWords(ask, machine);
     const at = this.now();
@@ -186,6 +190,7 @@ export class Conduct {
 
   private finish(stopped: boolean): void {
     this.over = true;
+    this.outs.tell(this.parts.course.register, undefined);
     this.parts.onOver({ verdicts: this.book.settled(), stopped });
   }
 

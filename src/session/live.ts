@@ -34,6 +34,7 @@ export async function conductLive(
     let heardAt = clock.now();
     let told = false;
     let everHeard = false;
+    let wasLost = false;
     const notice = (topic: keyof typeof noticeWords, text: string) =>
       face.show({ kind: 'notice', topic, text });
     const conduct = new Conduct({
@@ -46,11 +47,17 @@ export async function conductLive(
       heard: (readings) => {
         heardAt = clock.now();
         told = false;
-        everHeard ||= readings.some((reading) => reading.kind === 'status');
+        const isThere = readings.some((reading) => reading.kind === 'status');
+        if (isThere && wasLost) notice('stream-back', noticeWords['stream-back'](source.port));
+        if (isThere) wasLost = false;
+        everHeard ||= isThere;
         conduct.heard(readings);
       },
       opened: () => notice('awaiting-stream', noticeWords['awaiting-stream'](source.port)),
-      lost: () => notice('stream-lost', noticeWords['stream-lost'](source.port)),
+      lost: () => {
+        wasLost = true;
+        notice('stream-lost', noticeWords['stream-lost'](source.port));
+      },
       sent: (text) => notice('written', noticeWords.written(text)),
     });
     let watching: (() => void) | undefined;

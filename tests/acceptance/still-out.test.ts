@@ -50,6 +50,16 @@ describe('a person who cannot put any plug back', () => {
     expect(outcome.events.at(-1)).toMatchObject({ kind: 'finished', exit: outcome.exit });
   });
 
+  it('was kept told of what was out, from the second plug on to the end', () => {
+    const told = outcome.events.flatMap((event) =>
+      event.kind === 'notice' && event.topic === 'something-out' ? [event.text] : [],
+    );
+    expect(told[0]).toMatch(/^Still out: /);
+    const last = told.at(-1) ?? '';
+    for (const { place } of outcome.facts.machine.inputs.flatMap((input) => input.switches))
+      if (place !== undefined && !place.includes('hatch')) expect(last).toContain(place);
+  });
+
   it('was asked once more for each before the end', () => {
     const again = outcome.events.flatMap((event) =>
       event.kind === 'ask' && event.ask.action === 'replug' && event.ask.why === 'still-out'
