@@ -88,13 +88,13 @@ function slowOf({ cycle }: SeekRun): Features['slow'] {
   return cycle.backOff ? 'not-made' : undefined;
 }
 
-function edgesOf({ window }: SeekRun, input: InputName): number {
+function edgesOf({ window, rest }: SeekRun, input: InputName): number {
   let before: Condition = 'unknown';
   let operated = 0;
   for (const reading of window.readings) {
     if (reading.kind === 'edge' && reading.input === input) operated++;
     if (reading.kind !== 'status') continue;
-    const now = conditionOf(stateIn(reading, input), undefined);
+    const now = conditionOf(stateIn(reading, input), rest[input]);
     if (now === 'operated' && before === 'free') operated++;
     before = now;
   }
@@ -116,12 +116,12 @@ function speedOf({ cycle }: SeekRun, { axis }: SeekRoles): Features['speed'] {
   return Math.abs(speed.value) < declared * crawlShare ? 'crawl' : 'as-declared';
 }
 
-function elsewhereOf({ cycle, strayTrips, window }: SeekRun, roles: SeekRoles): Features['elsewhere'] {
+function elsewhereOf({ cycle, strayTrips, window, rest }: SeekRun, roles: SeekRoles): Features['elsewhere'] {
   const first = window.lead ?? window.readings.find((each) => each.kind === 'status');
   const others = [...roles.farEnd, ...roles.otherAxes];
   if (
     first?.kind === 'status' &&
-    others.some((input) => conditionOf(stateIn(first, input), undefined) === 'operated')
+    others.some((input) => conditionOf(stateIn(first, input), rest[input]) === 'operated')
   )
     return 'operated-before';
   const { backOff } = cycle;

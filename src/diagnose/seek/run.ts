@@ -14,6 +14,8 @@ import type { SeekRoles } from './roles.ts';
 export interface SeekRun {
   readonly window: Window;
   readonly motion: Motion;
+  /** Inputs' states when free, where the stream carries levels alone. */
+  readonly rest: Readonly<Record<InputName, State>>;
   /** Cut by the home input that answered first. */
   readonly cycle: HomingCycle;
   /** First trips of every home input, for an axis with two motors. */
@@ -49,6 +51,7 @@ export function seekRun({ window, roles, abilities, rest }: RunOf): SeekRun {
   return {
     window,
     motion,
+    rest,
     cycle,
     homeTrips,
     strayTrips: strays.flatMap((each) => edgesOf(each).filter(({ to }) => to === 'operated')),

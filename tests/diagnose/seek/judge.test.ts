@@ -76,3 +76,18 @@ describe('what the seeks of an axis come to', () => {
     expect(ofCase('three sound seeks', { answers: { tool: 'positive' } }).says).toBe('contradictory');
   });
 });
+
+describe('a stream that carries levels alone', () => {
+  it('comes to the same as one with active bits, where the level at rest is known', () => {
+    const { played } =
+      streamCases.find(
+        ({ name }) => name === 'three sound seeks of a switch that is alone on its input and of known side',
+      ) ?? {};
+    if (!played) throw new Error('the case');
+    const roles = rolesOf(played.axis);
+    const level = { level: 'L', active: '?' } as const;
+    const rest = Object.fromEntries([...roles.home, ...roles.farEnd].map((input) => [input, level]));
+    const runs = played.runs.map((setup) => runOf({ ...setup, levelsOnly: true }, roles, undefined, rest));
+    expect(judgeSeek({ roles, runs, answers: {}, mapProved: true })).toMatchObject({ says: 'sound' });
+  });
+});

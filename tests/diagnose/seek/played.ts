@@ -4,6 +4,7 @@ import type { Features } from '../../../src/diagnose/seek/features.ts';
 import { observe, type SeekAnswers, type SeekEvidence } from '../../../src/diagnose/seek/observe.ts';
 import { type SeekRoles, seekRoles } from '../../../src/diagnose/seek/roles.ts';
 import { type SeekRun, seekRun } from '../../../src/diagnose/seek/run.ts';
+import type { State } from '../../../src/diagnose/signal/track.ts';
 import type { Window } from '../../../src/model/procedure.ts';
 import type { Reading } from '../../../src/model/reading.ts';
 import { mm, ms } from '../../../src/model/units.ts';
@@ -16,7 +17,7 @@ export const windowOf = (readings: readonly Reading[]): Window => ({
   readings,
 });
 
-/** A machine of our own: X to the left, Z to the top, a gantry Y with two switches, a turning A, an X2-like shared pair on U. */
+/** A machine of our own: X that homes to the left, Z to its top, Y with two motors and two switches, a turning A, and U with a switch at either end of one input. */
 export const machine = machineFrom(`machine: Seek stage
 axes:
   X: { travel: 300, homes: negative, positive: right, moves: tool, home value: 0, back-off: 2 mm, approach speed: 900 mm/min, acceleration: 300 mm/s2, reaction: 5 ms, step: 0.0125 mm }
@@ -68,6 +69,7 @@ export function runOf(
   setup: Setup,
   roles: SeekRoles,
   cutOut = (readings: readonly Reading[]) => readings,
+  rest: Readonly<Record<string, State>> = {},
 ): SeekRun {
   const { readings } = simulate({ axis: roles.axis.letter, acceleration: 300, ...setup });
   const { rapid, acceleration } = roles.axis;
@@ -75,7 +77,7 @@ export function runOf(
     window: windowOf(cutOut(readings)),
     roles,
     abilities: { step: mm(setup.step ?? 0.0125), rapid, acceleration },
-    rest: {},
+    rest,
   });
 }
 
