@@ -129,7 +129,8 @@ async function main() {
     console.log(
       `as fast as readline: ${asFast ? 'yes' : 'NO'}; under 150 MB: ${small ? 'yes' : 'NO'}; memory does not grow with length: ${steady ? 'yes' : 'NO'}`,
     );
-    if (!(asFast && small && steady)) process.exitCode = 1;
+    // A shorter file than the one the aims are stated for is only printed.
+    if (process.argv[2] === undefined && !(asFast && small && steady)) process.exitCode = 1;
   } finally {
     rmSync(work, { recursive: true, force: true });
   }
