@@ -20,7 +20,7 @@ export const awaitingLines = (port: string): string =>
 export const learnRemarks = {
   head: (machine: string, trials: number, tool: string): readonly string[] => [
     `How to read the status stream of: ${machine}. Written by tellwire learn (${tool}), by watching; change it by hand where you know better.`,
-    `It rests on ${trials} trials: rest, presses and moves as asked. tellwire check <this file> --capture capture.log shows what it reads.`,
+    `It rests on ${trials} trials: rest, presses and moves as asked. tellwire check <this file> --stream --capture capture.log shows what it reads.`,
     'A value is named by what stands before it: in.1 is the second value behind in, 0 the first bare column, g0.1 the second of the first bracket.',
     'What nobody has seen is not here: add the words for homing and fault to activity when you know them.',
   ],
