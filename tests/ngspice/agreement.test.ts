@@ -9,7 +9,7 @@ if (!hasNgspice && process.env['CI'] === 'true')
   throw new Error('ngspice is missing: install it to compare the solvers.');
 
 describe.skipIf(!hasNgspice)('our solver and ngspice on the same netlists', () => {
-  it('agree node by node over every circuit, every fault and every state', { timeout: 300_000 }, () => {
+  it('agree node by node over every circuit, every fault and every state', { timeout: 900_000 }, () => {
     const { networks, nodes, floating, apart } = agreement(allNetworks());
     console.log(
       `ngspice: ${networks} networks, ${nodes} nodes, ${floating} of them floating, ${apart.length} apart`,
@@ -18,7 +18,7 @@ describe.skipIf(!hasNgspice)('our solver and ngspice on the same netlists', () =
     expect(nodes).toBeGreaterThan(20_000);
   });
 
-  it('are seen to differ when one resistance is a hundredth off', { timeout: 60_000 }, () => {
+  it('are seen to differ when one resistance is a hundredth off', { timeout: 180_000 }, () => {
     const some = allNetworks()
       .filter(({ named }) => named.startsWith('contact-into-fed-optocoupler'))
       .slice(0, 60);

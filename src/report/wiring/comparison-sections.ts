@@ -22,7 +22,7 @@ const rankBlocks = ({ candidates }: WiringComparison): readonly Block[] => [
     kind: 'table',
     label: 'Candidates, best first',
     columns: [
-      { head: 'Wiring', width: 32 },
+      { head: 'Wiring', width: 26 },
       { head: 'at once', group: 'Dangerous faults found, old machine' },
       { head: 'with a press', group: 'Dangerous faults found, old machine' },
       { head: 'at once', group: 'New build' },

@@ -26,12 +26,13 @@ export function renderComparison(comparison: WiringComparison, format: WiringFor
 }
 
 function laidOut(title: string, sections: readonly Section[], format: Exclude<WiringFormat, 'json'>): string {
-  if (format === 'text') return plainText(title, sections);
-  if (format === 'md') return [`# ${plain(title)}`, '', ...sections.flatMap(sectionLines)].join('\n');
+  const heading = title.charAt(0).toUpperCase() + title.slice(1);
+  if (format === 'text') return plainText(heading, sections);
+  if (format === 'md') return [`# ${plain(heading)}`, '', ...sections.flatMap(sectionLines)].join('\n');
   return htmlPage({
-    title,
+    title: heading,
     sort: 'Wiring, computed',
-    heading: title,
+    heading,
     when: '',
     sections,
     footer: studyStatements.computed,

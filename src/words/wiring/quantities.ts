@@ -14,16 +14,18 @@ function threeDigits(value: number): string {
 }
 
 /** Ohms from a milliohm to a gigohm; beyond, the part is not there. */
-export const ohmText = (ohms: number): string =>
-  Number.isFinite(ohms)
-    ? engineering(ohms, 'ohm', [
-        [1e9, 'G'],
-        [1e6, 'M'],
-        [1e3, 'k'],
-        [1, ''],
-        [1e-3, 'm'],
-      ])
-    : 'none';
+export function ohmText(ohms: number): string {
+  if (!Number.isFinite(ohms)) return 'none';
+  // A meter shows 0.8 ohm; thousandths are for contacts.
+  if (ohms >= 0.1 && ohms < 1) return `${threeDigits(ohms)} ohm`;
+  return engineering(ohms, 'ohm', [
+    [1e9, 'G'],
+    [1e6, 'M'],
+    [1e3, 'k'],
+    [1, ''],
+    [1e-3, 'm'],
+  ]);
+}
 
 /** Volts as a meter shows them: two places, three below one. */
 export const voltText = (volts: number): string => {

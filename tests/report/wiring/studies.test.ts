@@ -57,7 +57,7 @@ describe('the drawing of a wiring', () => {
     (name) => {
       const studied = study(name);
       const html = renderStudy(studied, 'html');
-      expect(html.match(/<svg [^>]*viewBox="0 0 720 330"/g)).toHaveLength(3);
+      expect(html.match(/<svg [^>]*viewBox="0 0 640 330"/g)).toHaveLength(3);
       expect(html.match(/<title id=/g)).toHaveLength(3);
       expect(html.match(/<desc id=/g)).toHaveLength(3);
       for (const { volts } of studied.states) {

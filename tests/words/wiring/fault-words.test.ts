@@ -55,7 +55,7 @@ describe('quantities', () => {
   it('are written with three digits in the unit of the bench', () => {
     expect([0.05, 0.4, 950, 4270, 9995, 1e6, Number.POSITIVE_INFINITY].map(ohmText)).toEqual([
       '50 mohm',
-      '400 mohm',
+      '0.4 ohm',
       '950 ohm',
       '4.27 kohm',
       '10 kohm',

@@ -5,7 +5,7 @@ import { type Drawn, sheet } from './sheet.ts';
 import { ContactBlade, Cut, Frame, Label, Resistance, Terminal, Voltage, Wire } from './symbols.tsx';
 
 const { plus, signal, zero, terminal, far } = sheet;
-const cableAt = 412;
+const cableAt = 376;
 
 /** The cable and whatever stands at its far end. */
 export function FieldView({ drawn }: { readonly drawn: Drawn }) {
@@ -43,7 +43,7 @@ function Cable({ drawn, common, threeWire }: { drawn: Drawn; common: number; thr
       <Label
         at={[cableAt, common === zero ? zero - 9 : plus + 19]}
         anchor="middle"
-        text={`cable ${drawn.value('cable')} there and back`}
+        text={`cable ${drawn.value('cable')}`}
       />
       <Label at={[cableAt, signal + 19]} anchor="middle" text="signal core" />
     </g>

@@ -4,14 +4,14 @@ import { voltText } from '../../../words/wiring/quantities.ts';
 
 /** Where things stand on every sheet, so that two drawings can be laid side by side. */
 export const sheet = {
-  width: 720,
+  width: 640,
   height: 330,
   plus: 46,
   signal: 168,
   zero: 290,
   pin: 62,
   terminal: 300,
-  far: 610,
+  far: 535,
 } as const;
 
 /** What a part of the drawing may ask. */

@@ -78,15 +78,23 @@ const PulledDown: View = ({ drawn }) => (
   </g>
 );
 
-const Divided: View = ({ drawn }) => (
+/** Kept clear of the terminal's own figures. */
+const SeriesPart = ({ drawn }: { readonly drawn: Drawn }) => (
   <g>
-    <Rails upper={`+ ${drawn.volts('field +')}`} lower="0 V" />
     <Resistance
       from={[lightAt, signal]}
-      to={[terminal, signal]}
+      to={[terminal - 30, signal]}
       name="series"
       value={drawn.value('series')}
     />
+    <Wire from={[terminal - 30, signal]} to={[terminal, signal]} />
+  </g>
+);
+
+const Divided: View = ({ drawn }) => (
+  <g>
+    <Rails upper={`+ ${drawn.volts('field +')}`} lower="0 V" />
+    <SeriesPart drawn={drawn} />
     <Junction at={[lightAt, signal]} />
     <Junction at={[lightAt, zero]} />
     <Resistance from={[lightAt, signal]} to={[lightAt, zero]} name="divider" value={drawn.value('divider')} />
@@ -114,12 +122,7 @@ const lit = ({ amps }: Drawn): boolean => amps('light') > 0.5e-3;
 const Fed: View = ({ drawn }) => (
   <g>
     <Rails upper={`+ ${drawn.volts('field +')}`} lower="field 0 V" />
-    <Resistance
-      from={[lightAt, signal]}
-      to={[terminal, signal]}
-      name="series"
-      value={drawn.value('series')}
-    />
+    <SeriesPart drawn={drawn} />
     <Wire from={[lightAt, signal]} to={[lightAt, zero]} />
     <Light at={[lightAt, signal + 38]} lit={lit(drawn)} />
     {drawn.has('bleed') ? (
@@ -142,12 +145,7 @@ const DrawnFrom: View = ({ drawn }) => (
     <Rails upper={`+ ${drawn.volts('field +')}`} lower="field 0 V" />
     <Wire from={[lightAt, plus]} to={[lightAt, signal]} />
     <Light at={[lightAt, plus + 62]} lit={lit(drawn)} />
-    <Resistance
-      from={[lightAt, signal]}
-      to={[terminal, signal]}
-      name="series"
-      value={drawn.value('series')}
-    />
+    <SeriesPart drawn={drawn} />
     {drawn.has('bleed') ? (
       <g>
         <Resistance

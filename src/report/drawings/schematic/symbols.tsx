@@ -52,7 +52,7 @@ export function Label(given: {
   readonly bold?: boolean;
   readonly size?: number;
 }) {
-  const { at, text, anchor = 'start', bold = false, size = 12 } = given;
+  const { at, text, anchor = 'start', bold = false, size = 13 } = given;
   return (
     <text
       x={at[0]}
@@ -92,7 +92,7 @@ export function Voltage(given: {
   return (
     <g>
       <circle cx={at[0]} cy={at[1]} r="3" />
-      <Label at={[at[0] + by[0], at[1] + by[1]]} anchor={anchor} text={text} bold size={13} />
+      <Label at={[at[0] + by[0], at[1] + by[1]]} anchor={anchor} text={text} bold size={14} />
     </g>
   );
 }
