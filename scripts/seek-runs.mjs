@@ -6,6 +6,7 @@ export function machineFor(seed) {
   const pick = (list) => list[Math.floor(random() * list.length)];
   const within = (low, high) => low + random() * (high - low);
   const step = pick([0.00125, 0.005, 0.0125, 0.025, 0.1]);
+  const period = pick([7, 10, 20, 50, 100, 200]);
   const acceleration = pick([50, 100, 250, 500, 1500]);
   // Fast enough to be of use, slow enough to stop within two millimetres of its trip.
   const approach = within(2, Math.min(50, Math.sqrt(2 * acceleration * 2)));
@@ -16,14 +17,16 @@ export function machineFor(seed) {
     slow: within(0.4, Math.min(3, approach)),
     backOff: within(3, 5),
     acceleration,
-    period: pick([7, 10, 20, 50, 100, 200]),
+    period,
     jitter: within(0, 0.4),
     loss: within(0, 0.2),
     dither: pick([0, 0.5, 1]),
+    strike: pick([0, 0.01, 0.05]),
     toward: pick([1, -1]),
     distance: within(5, 40),
     start: within(-100, 100),
-    rest: within(300, 3000),
+    // Long enough that some reports of rest are heard before it sets off.
+    rest: within(Math.max(300, period * 8), 3000),
   };
 }
 
@@ -36,7 +39,7 @@ export function seekOf(machine, rightWay) {
     : [
         { wait: machine.rest },
         { activity: 'homing', way, speed: machine.approach, most: distance },
-        { wait: 200 },
+        { wait: 3000 },
       ];
   const edge = start + toward * distance;
   const switches = {

@@ -41,6 +41,8 @@ export interface Setup {
   readonly jitter?: number;
   readonly loss?: number;
   readonly dither?: number;
+  /** Chance a report that noise turns one input over in it. */
+  readonly strike?: number;
   readonly seed?: number;
   readonly levelsOnly?: boolean;
 }

@@ -38,6 +38,7 @@ export function simulate(setup) {
     jitter = 0,
     loss = 0,
     dither = 0,
+    strike = 0,
     seed = 1,
     levelsOnly = false,
   } = setup;
@@ -50,6 +51,7 @@ export function simulate(setup) {
   const taken = [];
   let due = random() * period;
   let lost = 0;
+  let struck;
   work();
 
   function work() {
@@ -80,6 +82,10 @@ export function simulate(setup) {
   function report(stamped) {
     const at = Math.max(stamped, (readings.at(-1)?.at ?? -1) + 0.001);
     const flicker = (random() - 0.5) * dither * step;
+    // A burst of noise turns one input over for one report, never for two in a row.
+    struck =
+      struck === undefined && random() < strike ? inputs[Math.floor(random() * inputs.length)] : undefined;
+    const shown = (name) => operated[name] !== (name === struck);
     const position = Math.round((world.commanded + flicker) / step) * step;
     readings.push({
       kind: 'status',
@@ -90,8 +96,8 @@ export function simulate(setup) {
       inputs,
       axes: [axis, ...Object.keys(others)],
       activity: world.activity,
-      levels: inputs.map((name) => (operated[name] ? 'H' : 'L')),
-      active: inputs.map((name) => (levelsOnly ? '?' : operated[name] ? '1' : '0')),
+      levels: inputs.map((name) => (shown(name) ? 'H' : 'L')),
+      active: inputs.map((name) => (levelsOnly ? '?' : shown(name) ? '1' : '0')),
       positions: [Number(position.toFixed(6)), ...Object.values(others)],
     });
     lost = 0;

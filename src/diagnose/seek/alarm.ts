@@ -17,7 +17,7 @@ export type SeekDanger =
   | { readonly kind: 'heads-for-work'; readonly past: Mm }
   /** Another axis's or end's switch answers while this one moves. */
   | { readonly kind: 'wrong-switch'; readonly input: InputName }
-  /** Its switch is operated and it goes on the same way. `by`: past the first report of the trip. */
+  /** Its switch is operated and it goes on the same way. `by`: past the report that made the trip certain. */
   | { readonly kind: 'pushes-on'; readonly input: InputName; readonly by: Mm }
   /** It was commanded back off its switch, which stays operated. */
   | { readonly kind: 'stays-operated'; readonly input: InputName; readonly back: Mm };

@@ -15,7 +15,7 @@ export type SeekPhase = 'rest' | 'approach' | 'away' | 'operated' | 'cleared';
 
 interface Trip {
   readonly input: InputName;
-  /** At the first report that showed it. */
+  /** At the report that made it certain. */
   readonly position: Mm;
   readonly speed: number;
   readonly way: Direction | undefined;
@@ -37,6 +37,7 @@ export class SeekWatch {
   /** The way that leads onto the switch: the first one, unless it had to come off it first. */
   private seekWay: Direction | undefined;
   private band: RestBand | undefined;
+  private speedAtTrip: number | undefined;
   private trip: Trip | undefined;
   /** Farthest place so far, counted the way it went. */
   private farthest: number | undefined;
@@ -89,24 +90,29 @@ export class SeekWatch {
 
   private forgetPlaces(): void {
     this.band = undefined;
+    this.speedAtTrip = undefined;
     this.trip = undefined;
     this.past.clear();
     this.farthest = undefined;
     this.phaseNow = 'rest';
   }
 
+  /** A switch counts as operated from the second report on: the first alone, and the place it names, may be noise. */
   private followSwitch({ position }: AxisSample): void {
     const own = this.streaks.own;
     if (own === undefined) {
+      this.speedAtTrip = undefined;
       if (this.phaseNow === 'operated') this.phaseNow = 'cleared';
       return;
     }
     if (this.phaseNow === 'operated') return;
+    this.speedAtTrip ??= this.following.speed;
+    if (this.streaks.of(own) < reportsForAlarm) return;
     const underWay = this.way !== undefined;
-    this.trip = { input: own, position, speed: this.following.speed, way: this.seekWay, underWay };
+    this.trip = { input: own, position, speed: this.speedAtTrip, way: this.seekWay, underWay };
     this.farthest = position;
     this.phaseNow = 'operated';
-    if (this.way !== undefined) this.following.hasPeaked = true;
+    if (underWay) this.following.hasPeaked = true;
   }
 
   private motionDangers(sample: AxisSample): readonly SeekDanger[] {
