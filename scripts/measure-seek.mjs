@@ -8,9 +8,12 @@ const { wrongWay, rightWay } = measureSeeks(SeekWatch, runs);
 
 const late = wrongWay.filter((run) => run.delay === undefined || run.delay > 2);
 console.log(`wrong-way seeks            ${wrongWay.length}`);
-console.log('reports from the one that first showed two position steps travelled to the alarm:');
+console.log('alarm at which report after the true motion passed two position steps (0: before it had):');
 const delays = new Map();
-for (const { delay } of wrongWay) delays.set(delay ?? 'never', (delays.get(delay ?? 'never') ?? 0) + 1);
+for (const { delay } of wrongWay) {
+  const report = delay === undefined ? 'never' : Math.max(0, delay);
+  delays.set(report, (delays.get(report) ?? 0) + 1);
+}
 for (const [delay, count] of [...delays].sort(([a], [b]) =>
   String(a).localeCompare(String(b), 'en', { numeric: true }),
 ))
