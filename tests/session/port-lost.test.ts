@@ -45,11 +45,15 @@ async function session(faults: readonly string[], pulls: readonly Pull[]): Promi
 const ofInputs = (outcome: VirtualOutcome) => judged(outcome).filter((line) => !line.includes(' stream:'));
 const ofStream = (outcome: VirtualOutcome) => judged(outcome).filter((line) => line.includes(' stream:'));
 
+/** A sound machine at every ask; the others at every third, a different one each, and at every one where CI=true. */
+const isLeftOut = (ask: number, nth: number): boolean =>
+  process.env['CI'] !== 'true' && nth > 0 && (ask + nth) % 3 !== 0;
+
 describe.each(
   [[], ['normally-open:x-home'], ['held-at-rest:x-home', 'halts-at-limit'], ['sticks:x-home']].map(
-    (faults) => ({ faults }),
+    (faults, nth) => ({ faults, nth }),
   ),
-)('the cable pulled and plugged again, $faults', ({ faults }) => {
+)('the cable pulled and plugged again, $faults', ({ faults, nth }) => {
   // Before the hand moves, while it is on the switch or the plug, and as it answers; a moment, and long enough to think.
   it.each([
     { after: 50, lasts: 700 },
@@ -60,6 +64,7 @@ describe.each(
     async (when) => {
       const whole = await session(faults, []);
       for (const [ask, shown] of asksIn(whole).entries()) {
+        if (isLeftOut(ask, nth)) continue;
         const outcome = await session(faults, [{ ask, ...when }]);
         expect(ofInputs(outcome), `at ask ${ask + 1}, ${shown.ask.check} ${shown.ask.action}`).toEqual(
           ofInputs(whole),

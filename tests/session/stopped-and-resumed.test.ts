@@ -40,6 +40,10 @@ async function sessions(
 const ofInputs = (outcome: VirtualOutcome | undefined): readonly string[] =>
   outcome ? judged(outcome).filter((line) => !line.includes(' stream:')) : [];
 
+/** A sound machine at every ask; the others at every third, a different one each, and at every one where CI=true. */
+const isLeftOut = (ask: number, nth: number): boolean =>
+  process.env['CI'] !== 'true' && nth > 0 && (ask + nth) % 3 !== 0;
+
 describe.each(
   [
     [],
@@ -54,12 +58,13 @@ describe.each(
     ['restarts-mid-row:x-home'],
     ['reports-on-release:x-home', 'reports-on-release:stop'],
     ['levels-only'],
-  ].map((faults) => ({ faults })),
-)('a session with $faults', ({ faults }) => {
+  ].map((faults, nth) => ({ faults, nth })),
+)('a session with $faults', ({ faults, nth }) => {
   it('comes to the same verdicts, stopped at any ask and gone on with', async () => {
     const [whole] = await sessions(faults, []);
     if (!whole) throw new Error('no session');
     for (const [number, { ask }] of asksIn(whole).entries()) {
+      if (isLeftOut(number, nth)) continue;
       const [stopped, resumed] = await sessions(faults, [number]);
       const told = `stopped at ask ${number + 1}, ${ask.check} ${ask.action}`;
       expect(stopped?.exit, told).not.toBe(0);
