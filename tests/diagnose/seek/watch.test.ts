@@ -133,6 +133,48 @@ describe('while an axis seeks', () => {
     expect(alarms(garbled)).toEqual([]);
   });
 
+  it('a number that changes once while the switch is operated, and then stands, is no pushing on', () => {
+    const { readings } = simulate({
+      ...onX({ plan: [{ wait: 500 }, toSwitch, { wait: 400 }] }),
+      acceleration: 300,
+    });
+    const last = readings.length - 10;
+    const nudged = readings.map((each, i) =>
+      i < last ? each : { ...each, positions: each.positions.map((at) => mm((at ?? 0) - 2)) },
+    );
+    expect(alarms(nudged)).toEqual([]);
+  });
+
+  it('a zero set while the switch is still operated does not make the way off it look wrong', () => {
+    for (const start of [-6, 6, 25, 50]) {
+      const plan = [
+        { wait: 1500 },
+        toSwitch,
+        { wait: 600 },
+        { set: 0 },
+        { wait: 300 },
+        { by: 2, speed: 5 },
+        { wait: 900 },
+      ];
+      expect(watched({ plan, start, period: 100 })).toEqual([]);
+    }
+  });
+
+  it('a switch that another axis is parked on is not called wrong when the stream comes back', () => {
+    const { readings } = simulate({
+      ...onX({ plan: run(-1, 15), switches: { ...xSwitches, 'z-top': { when: () => true } } }),
+      acceleration: 300,
+    });
+    const gap: Reading = {
+      kind: 'gap',
+      arrived: readings[40]?.arrived ?? ms(0),
+      segment: 2,
+      why: 'lost-port',
+    };
+    const after = readings.slice(40).map((each) => ({ ...each, segment: 2 }));
+    expect(alarms([...readings.slice(0, 40), gap, ...after])).toEqual([]);
+  });
+
   // Common practice, no source: Z homes to its top; downwards is toward the work.
   it('Z on its way down is raised', () => {
     const down = { plan: run(-1, 20), switches: { 'z-top': { actuates: 50 } } };

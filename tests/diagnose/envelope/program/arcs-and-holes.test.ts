@@ -109,6 +109,8 @@ describe('drilling cycles', () => {
 
   it('go up to R where they begin below it', () => {
     expect(span('G90 G0 Z1\nG81 X0 Y0 Z-5 R3', 'Z')).toEqual([-5, 3]);
+    // And stay there, with G98 too: the old height lies below R.
+    expect(span('G90 G0 Z1\nG98 G81 X0 Y0 Z-5 R3\nG80 G91 G0 Z1', 'Z')).toEqual([-5, 4]);
   });
 
   // The incremental example of NISTIR 6556, 3.5.16.3: G91 G81 X4 Y5 Z-0.6 R1.8 L3 from (1, 2, 3) (from memory).
