@@ -14,7 +14,7 @@ const benchmarks = [
   { script: 'measure-seek.mjs', small: ['50'], full: [] },
   { script: 'measure-replay.mjs', small: ['100000'], full: [] },
   { script: 'measure-faults.mjs', small: ['--short'], full: [] },
-  { script: 'measure-learn.mjs', small: ['50'], full: [] },
+  { script: 'measure-learn.mjs', small: ['10'], full: [] },
 ].filter(({ script }) => existsSync(here(script)));
 
 function run(name, args) {
