@@ -53,7 +53,7 @@ export const expectationFor = (machine) => ({
   axis: 'X',
   toward: machine.toward,
   inputs: ['home'],
-  others: ['other'],
+  others: [{ input: 'other' }],
   step: machine.step,
   gridKnown: true,
   acceleration: machine.acceleration,

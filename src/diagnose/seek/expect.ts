@@ -23,7 +23,10 @@ export function expectationOf(roles: SeekRoles, { rest, step, gridKnown }: Strea
     toward,
     towardWork: axis.letter === 'Z' && probes.length === 0 ? -1 : undefined,
     inputs: home,
-    others: [...farEnd, ...otherAxes],
+    others: [
+      ...farEnd.map((input) => ({ input })),
+      ...otherAxes.map((input) => ({ input, axis: roles.worksOther[input] })),
+    ],
     step,
     gridKnown,
     rapid: axis.rapid,

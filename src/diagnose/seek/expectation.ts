@@ -13,8 +13,8 @@ export interface SeekExpectation extends Abilities {
   readonly towardWork?: Direction | undefined;
   /** The inputs that may trip it: its home switch, or both of a gantry. */
   readonly inputs: readonly InputName[];
-  /** Inputs of other axes and ends whose trip is wrong. */
-  readonly others: readonly InputName[];
+  /** Inputs of other axes and ends whose trip is wrong, but for one that its own axis works by moving. */
+  readonly others: readonly { readonly input: InputName; readonly axis?: string | undefined }[];
   /** ms. */
   readonly reaction?: number | undefined;
   readonly backOff?: Mm | undefined;

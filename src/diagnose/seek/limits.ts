@@ -6,6 +6,9 @@ import { stoppingDistance } from '../stopping/distance.ts';
 /** An alarm stands on this many reports in a row: one wrong report stops nobody, two do not come by chance. */
 export const reportsForAlarm = 2;
 
+/** An input that answers within this many reports of its own axis's motion was worked by it. */
+export const ownTripWithin = 10;
+
 /** Back from its farthest point without a trip seen, an axis may have backed off by this much and not have turned the wrong way, mm: twice the longest back-off in common use (no source: 1 to 10 mm). */
 export const longestBackOff = mm(10);
 

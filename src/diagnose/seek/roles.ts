@@ -22,6 +22,8 @@ export interface SeekRoles {
   readonly farEnd: readonly InputName[];
   /** Home and limit inputs of other axes. */
   readonly otherAxes: readonly InputName[];
+  /** Which axis works each of them. */
+  readonly worksOther: Readonly<Record<InputName, AxisLetter | undefined>>;
   readonly probes: readonly InputName[];
   /** Stop buttons: a seek they end was not ended by its controller. */
   readonly stops: readonly InputName[];
@@ -68,6 +70,9 @@ export function seekRoles(
     home,
     farEnd: unique(elsewhere.filter((each) => each.axis === axis.letter).map(input)),
     otherAxes: unique(elsewhere.filter((each) => each.axis !== axis.letter).map(input)),
+    worksOther: Object.fromEntries(
+      elsewhere.filter((each) => each.axis !== axis.letter).map((each) => [input(each), each.axis]),
+    ),
     probes: ofDuty('probe'),
     stops: ofDuty('stop'),
     toward: end && wayTo(end.end),

@@ -3,24 +3,32 @@ import type { StatusReading } from '../../model/reading.ts';
 import { conditionOf } from '../motion/edges.ts';
 import { stateIn } from '../signal/track.ts';
 import type { SeekExpectation } from './expectation.ts';
+import { ownTripWithin } from './limits.ts';
 
-/** For how many reports in a row each watched input has been operated. */
+/** For how many reports in a row each watched input has been operated, and whether another axis worked it. */
 export class Streaks {
   private readonly expected: SeekExpectation;
   private readonly lengths = new Map<InputName, number>();
-  private readonly seenFree = new Set<InputName>();
+  /** Inputs that became operated while their own axis was on its way. */
+  private readonly excused = new Set<InputName>();
+  private readonly pivots = new Map<string, { readonly position: number; readonly report: number }>();
+  private reports = 0;
 
   constructor(expected: SeekExpectation) {
     this.expected = expected;
   }
 
   take(report: StatusReading): void {
+    this.reports++;
     const { inputs, others, rest } = this.expected;
-    for (const input of [...inputs, ...others]) {
-      const condition = conditionOf(stateIn(report, input), rest[input]);
-      if (condition === 'free') this.seenFree.add(input);
-      this.lengths.set(input, condition === 'operated' ? this.of(input) + 1 : 0);
+    for (const axis of new Set(others.flatMap((each) => each.axis ?? []))) this.follow(report, axis);
+    for (const input of [...inputs, ...others.map((each) => each.input)]) {
+      const isOperated = conditionOf(stateIn(report, input), rest[input]) === 'operated';
+      this.lengths.set(input, isOperated ? this.of(input) + 1 : 0);
+      if (!isOperated) this.excused.delete(input);
     }
+    for (const { input, axis } of others)
+      if (this.of(input) > 0 && axis !== undefined && this.isMoving(axis)) this.excused.add(input);
   }
 
   of(input: InputName): number {
@@ -32,14 +40,28 @@ export class Streaks {
     return this.expected.inputs.find((input) => this.of(input) > 0);
   }
 
-  /** Inputs that should have stayed free, were free, and have been operated for `least` reports, but for no longer than the last `within`. */
+  /** Inputs that should have stayed free and have been operated for `least` reports, but for no longer than the last `within`. */
   wrong(least: number, within: number): readonly InputName[] {
-    return this.expected.others.filter(
-      (input) => this.seenFree.has(input) && this.of(input) >= least && this.of(input) <= within,
-    );
+    return this.expected.others
+      .map(({ input }) => input)
+      .filter((input) => this.of(input) >= least && this.of(input) <= within && !this.excused.has(input));
   }
 
   forget(): void {
     this.lengths.clear();
+    this.pivots.clear();
+  }
+
+  private follow(report: StatusReading, axis: string): void {
+    const position = report.positions[report.axes.indexOf(axis)];
+    if (position === undefined) return;
+    const pivot = this.pivots.get(axis);
+    if (!pivot) this.pivots.set(axis, { position, report: Number.NEGATIVE_INFINITY });
+    else if (Math.abs(position - pivot.position) >= this.expected.step * 1.9)
+      this.pivots.set(axis, { position, report: this.reports });
+  }
+
+  private isMoving(axis: string): boolean {
+    return this.reports - (this.pivots.get(axis)?.report ?? Number.NEGATIVE_INFINITY) <= ownTripWithin;
   }
 }

@@ -81,7 +81,14 @@ describe('what a seek is watched against', () => {
   it('are all limits but its own', () => {
     expect(expectationOf(rolesOf('X'), grid)).toMatchObject({
       inputs: ['x-home'],
-      others: ['x-far', 'y-left', 'y-right', 'z-top', 'a-dog', 'u-ends'],
+      others: [
+        { input: 'x-far' },
+        { input: 'y-left', axis: 'Y' },
+        { input: 'y-right', axis: 'Y' },
+        { input: 'z-top', axis: 'Z' },
+        { input: 'a-dog', axis: 'A' },
+        { input: 'u-ends', axis: 'U' },
+      ],
       toward: -1,
     });
   });

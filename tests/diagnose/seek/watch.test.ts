@@ -146,7 +146,8 @@ describe('while an axis seeks', () => {
   });
 
   it('a zero set while the switch is still operated does not make the way off it look wrong', () => {
-    for (const start of [-6, 6, 25, 50]) {
+    // At the trip it reads −4.5, −28, 3 and so on.
+    for (const start of [17.5, -6, 6, 25, 50]) {
       const plan = [
         { wait: 1500 },
         toSwitch,
@@ -160,19 +161,22 @@ describe('while an axis seeks', () => {
     }
   });
 
-  it('a switch that another axis is parked on is not called wrong when the stream comes back', () => {
+  it("a switch of an axis that homes at the same time is that axis's own trip, and may stay operated", () => {
     const { readings } = simulate({
-      ...onX({ plan: run(-1, 15), switches: { ...xSwitches, 'z-top': { when: () => true } } }),
+      ...onX({ stands: 60, plan: run(-1, 50), switches: xSwitches }),
       acceleration: 300,
     });
-    const gap: Reading = {
-      kind: 'gap',
-      arrived: readings[40]?.arrived ?? ms(0),
-      segment: 2,
-      why: 'lost-port',
-    };
-    const after = readings.slice(40).map((each) => ({ ...each, segment: 2 }));
-    expect(alarms([...readings.slice(0, 40), gap, ...after])).toEqual([]);
+    const together = (moves: boolean) =>
+      readings.map((each, i) => ({
+        ...each,
+        axes: ['X', 'Z'],
+        positions: [...each.positions, mm(moves ? Math.min(i, 60) * 0.2 : 0)],
+        inputs: [...each.inputs, 'z-top'],
+        levels: [...each.levels, i > 60 ? ('H' as const) : ('L' as const)],
+        active: [...each.active, i > 60 ? ('1' as const) : ('0' as const)],
+      }));
+    expect(kinds(alarms(together(true)))).toEqual([]);
+    expect(kinds(alarms(together(false)))).toEqual(['wrong-switch z-top']);
   });
 
   // Common practice, no source: Z homes to its top; downwards is toward the work.
