@@ -1,5 +1,6 @@
 import type { Reading } from '../../model/reading.ts';
-import type { Millis } from '../../model/units.ts';
+import type { Millis, Mm } from '../../model/units.ts';
+import type { Motion } from '../motion/motion.ts';
 
 /** What makes a machine zero one not to trust, though the numbers go on. */
 export type ReferenceLoss = 'controller-restarted' | 'stream-broke-off' | 'fault' | 'stopped-while-moving';
@@ -31,4 +32,21 @@ export function referenceLost(
     first = false;
   }
   return undefined;
+}
+
+/**
+ * Where the machine's numbers were set anew though nothing homed: only homing may change machine zero. Controllers that show no activity, or call the moment of
+ * setting still, are given the report on either side. mm, the new number less the old one.
+ */
+export function zeroSetWithoutHoming({
+  samples,
+  jumps,
+}: Motion): readonly { readonly arrived: Millis; readonly by: Mm }[] {
+  return jumps.flatMap(({ before, by }) => {
+    const [old, next] = [samples[before], samples[before + 1]];
+    if (!old || !next || old.segment !== next.segment) return [];
+    const around = samples.slice(Math.max(0, before - 2), before + 3).map(({ activity }) => activity);
+    const mayBeHoming = around.some((activity) => activity === 'homing' || activity === '?');
+    return mayBeHoming ? [] : [{ arrived: next.arrived, by }];
+  });
 }

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type PlanPart, simulate } from '../../../scripts/simulated-seek.mjs';
 import { cutHoming } from '../../../src/diagnose/homing/cut.ts';
 import { type AxisHoming, orderIssues, orderSeen } from '../../../src/diagnose/homing/order.ts';
-import { referenceLost } from '../../../src/diagnose/homing/reference.ts';
+import { referenceLost, zeroSetWithoutHoming } from '../../../src/diagnose/homing/reference.ts';
 import { motionOf } from '../../../src/diagnose/motion/motion.ts';
 import type { Reading } from '../../../src/model/reading.ts';
 import { mm } from '../../../src/model/units.ts';
@@ -90,5 +90,32 @@ describe('a machine zero is trusted until', () => {
       loss(report(60, 6, { activity: 'moving' }), report(80, 6.2, { activity: 'moving', home: true })),
     ).toBe('stopped-while-moving');
     expect(loss(report(60, 5, { activity: 'still', home: true }))).toBeUndefined();
+  });
+});
+
+// Common practice, no source: only homing may change machine zero.
+describe('a machine zero set anew', () => {
+  const set = (activity: 'still' | 'homing') => {
+    const plan: PlanPart[] = [
+      { wait: 300 },
+      { activity, wait: 100 },
+      { set: 40 },
+      { activity: 'still', wait: 300 },
+    ];
+    const window = windowOf(simulate({ plan }).readings);
+    return zeroSetWithoutHoming(motionOf(window, 'X', { step: mm(0.0125) })).map(({ by }) => by);
+  };
+
+  it('by a homing is as it should be, and without one is told with its size', () => {
+    expect(set('homing')).toEqual([]);
+    expect(set('still')).toEqual([40]);
+  });
+
+  it('is not what a new segment begins with', () => {
+    const window = windowOf([
+      report(0, 5, { activity: 'still' }),
+      report(20, 90, { activity: 'still', segment: 2 }),
+    ]);
+    expect(zeroSetWithoutHoming(motionOf(window, 'X', { step: mm(0.0125) }))).toEqual([]);
   });
 });
