@@ -185,6 +185,13 @@ describe('while an axis seeks', () => {
     expect(kinds(alarms(garbled))).toEqual(['pushes-on x-home']);
   });
 
+  it('a garbled position does not make it forget that the axis is under way', () => {
+    const crossed = { 'x-home': { when: () => false }, 'z-top': { actuates: 5, outwards: -1 } } as const;
+    const { readings } = simulate({ ...onX({ plan: run(-1, 30), switches: crossed }), acceleration: 300 });
+    const garbled = readings.map((each, i) => (i === 40 ? { ...each, positions: [mm(999)] } : each));
+    expect(kinds(alarms(garbled))).toEqual(['wrong-switch z-top']);
+  });
+
   it("another axis's own trip excuses that trip, not the next one", () => {
     const { readings } = simulate({
       ...onX({ stands: 90, plan: run(-1, 80), switches: xSwitches }),
