@@ -54,7 +54,19 @@ function rowLines(record: ReportRecord, row: InputRow, status: Status): readonly
     head,
     ...(each.length === 0 ? [] : wrapped(each.join(', '), indent, indent)),
     ...said.flatMap((line) => wrapped(line, indent, `${indent}  `)),
+    ...nextStep(record, row).flatMap((line) => wrapped(line, indent, `${indent}  `)),
   ];
+}
+
+/** Where a fault names no change to make yet, the first thing to look at; the last finding is the most particular one. */
+function nextStep(record: ReportRecord, { subject }: InputRow): readonly string[] {
+  if (record.changes.some((change) => change.subject === subject)) return [];
+  const faults = record.verdicts
+    .filter((verdict) => verdict.subject === subject)
+    .flatMap(({ findings }) => findings.filter(({ weight }) => weight === 'fault'));
+  const kind = faults.at(-1)?.facts.kind;
+  const step = record.explained.find((each) => each.kind === kind)?.next[0];
+  return step === undefined ? [] : [`Next: ${step}`];
 }
 
 const lineOf = ({ weight, title }: ReportRecord['verdicts'][number]['findings'][number]): string =>
