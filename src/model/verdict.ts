@@ -1,7 +1,13 @@
 import type { CheckName } from './check-name.ts';
+import type { EnvelopeFacts, ProgramFacts } from './envelope-facts.ts';
 import type { Finding } from './finding.ts';
+import type { HomingFacts } from './homing-facts.ts';
 import type { InputName, Subject } from './machine.ts';
+import type { AxisTrack, FrameFacts } from './motion-facts.ts';
 import type { Active, Level } from './reading.ts';
+import type { RepeatFacts } from './repeat-facts.ts';
+import type { ScaleFacts } from './scale-facts.ts';
+import type { StoppingFacts } from './stopping-facts.ts';
 import type { Millis, Share } from './units.ts';
 
 export { type CheckName, checkNames } from './check-name.ts';
@@ -77,6 +83,16 @@ export interface Facts {
   /** The controller reported a fault on a press: it acts on this input. */
   readonly controllerActed?: boolean;
   readonly powerShownBy?: 'knob-free' | 'lamp' | 'meter';
+  /** Motions watched, oldest first; each at most a few hundred points. */
+  readonly tracks?: readonly AxisTrack[];
+  /** On the verdict about the machine's axes together. */
+  readonly frame?: FrameFacts;
+  readonly homing?: HomingFacts;
+  readonly repeat?: RepeatFacts;
+  readonly stopping?: StoppingFacts;
+  readonly envelope?: EnvelopeFacts;
+  readonly program?: ProgramFacts;
+  readonly scale?: ScaleFacts;
 }
 
 export interface PressFacts {

@@ -8,7 +8,10 @@ import {
   type Trace,
 } from '../../model/verdict.ts';
 import { missingWords } from '../../words/missing-words.ts';
+import { envelopeSchema, programSchema, stoppingSchema } from './bounds.ts';
+import { repeatSchema, scaleSchema } from './figures.ts';
 import { findingSchema } from './finding.ts';
+import { frameSchema, homingSchema, trackSchema } from './motion.ts';
 import { time } from './units.ts';
 
 const level = z.enum(['H', 'L', '?']);
@@ -42,6 +45,14 @@ const facts = z.strictObject({
   unpluggedAt: z.enum(['switch', 'controller']).exactOptional(),
   controllerActed: z.boolean().exactOptional(),
   powerShownBy: z.enum(['knob-free', 'lamp', 'meter']).exactOptional(),
+  tracks: z.array(trackSchema).exactOptional(),
+  frame: frameSchema.exactOptional(),
+  homing: homingSchema.exactOptional(),
+  repeat: repeatSchema.exactOptional(),
+  stopping: stoppingSchema.exactOptional(),
+  envelope: envelopeSchema.exactOptional(),
+  program: programSchema.exactOptional(),
+  scale: scaleSchema.exactOptional(),
 }) as unknown as z.ZodType<Facts>;
 
 /** Points carry the controller clock in ms from the first point; `from` and `to` the host clock. */
