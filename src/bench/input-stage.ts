@@ -1,10 +1,9 @@
 import type { Active } from '../model/reading.ts';
 import type { Timekeeper } from '../model/source.ts';
 import { ms } from '../model/units.ts';
+import { levelAt, type PinLevel } from './circuit-truth.ts';
 import type { Random } from './random.ts';
 import type { InputTruth, Setting } from './truth.ts';
-
-type RealLevel = 'H' | 'L';
 
 /** What an input without a pull-up does while nothing holds it: it wanders, and stays each way for so long; ms. */
 const wanders: readonly [number, number] = [60, 260];
@@ -26,14 +25,16 @@ export class InputStage {
   /** Presses are told when they are over. */
   tellsOnRelease = false;
   /** ms for which a new level must hold before it is taken. */
-  debounce = 3;
+  debounce: number;
+  private readonly circuit: InputTruth['circuit'];
   private readonly time: Timekeeper;
   private readonly random: Random;
   private readonly onLevel: (stage: InputStage) => void;
-  private pin: RealLevel = 'L';
-  private taken: RealLevel = 'L';
-  private told: RealLevel = 'L';
+  private pin: PinLevel = 'L';
+  private taken: PinLevel = 'L';
+  private told: PinLevel = 'L';
   private conducting = true;
+  private volts: number | undefined;
   private takeBack = () => {};
   private takeBackTold = () => {};
   private stopWandering: (() => void) | undefined;
@@ -41,13 +42,15 @@ export class InputStage {
   constructor(truth: InputTruth, time: Timekeeper, random: Random, onLevel: (stage: InputStage) => void) {
     this.name = truth.name;
     this.setting = truth.setting;
+    this.circuit = truth.circuit;
+    this.debounce = truth.filter ?? 3;
     this.time = time;
     this.random = random;
     this.onLevel = onLevel;
   }
 
   /** As its reports say. */
-  get level(): RealLevel {
+  get level(): PinLevel {
     return this.told;
   }
 
@@ -55,8 +58,9 @@ export class InputStage {
     return this.enabled && this.activeAt(this.told) ? '1' : '0';
   }
 
-  /** At the terminal, as a meter would show it; mV. */
+  /** At the terminal, as a meter would show it; where a circuit is played, at the pin; mV. */
   get millivolts(): number {
+    if (this.circuit && this.volts !== undefined) return Math.round(1000 * this.volts);
     if (this.conducting) return 2;
     return this.hasPullUp ? 4985 : this.pin === 'H' ? 2150 : 640;
   }
@@ -64,11 +68,22 @@ export class InputStage {
   /** The terminal is joined to ground, or not. */
   follow(conducting: boolean): void {
     this.conducting = conducting;
-    if (conducting || this.hasPullUp) {
-      this.stopWandering?.();
-      this.stopWandering = undefined;
-      this.setPin(conducting ? 'L' : 'H');
-    } else this.stopWandering ??= this.wander();
+    if (conducting || this.hasPullUp) this.hold(conducting ? 'L' : 'H');
+    else this.stopWandering ??= this.wander();
+  }
+
+  /** Its pin stands at so many volts; undefined: nothing holds it. */
+  stand(volts: number | undefined): void {
+    if (!this.circuit) return;
+    this.volts = volts;
+    if (this.circuit.dead) this.hold(this.circuit.dead);
+    else if (volts === undefined) this.stopWandering ??= this.wander();
+    else this.hold(levelAt(this.circuit.reads, volts) ?? this.pin);
+  }
+
+  private hold(level: PinLevel): void {
+    this.sleep();
+    this.setPin(level);
   }
 
   /** Nothing is connected to it any more. */
@@ -98,7 +113,7 @@ export class InputStage {
     return () => goOn();
   }
 
-  private setPin(level: RealLevel): void {
+  private setPin(level: PinLevel): void {
     if (this.pin === level) return;
     this.pin = level;
     if (this.dead) return;
@@ -108,7 +123,7 @@ export class InputStage {
     else this.takeBack = this.time.after(ms(this.debounce), () => this.take(level));
   }
 
-  private take(level: RealLevel): void {
+  private take(level: PinLevel): void {
     this.taken = level;
     if (!this.tellsOnRelease) this.tell(level);
     else if (this.activeAt(level)) this.takeBackTold = this.time.after(longPress, () => this.tell(level));
@@ -119,13 +134,13 @@ export class InputStage {
     }
   }
 
-  private tell(level: RealLevel): void {
+  private tell(level: PinLevel): void {
     if (this.told === level) return;
     this.told = level;
     this.onLevel(this);
   }
 
-  private activeAt(level: RealLevel): boolean {
-    return (level === 'H') === (this.setting === 'active when open');
+  private activeAt(level: PinLevel): boolean {
+    return (level === (this.circuit?.reads.open ?? 'H')) === (this.setting === 'active when open');
   }
 }

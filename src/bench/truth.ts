@@ -1,3 +1,5 @@
+import type { CircuitTruth } from './circuit-truth.ts';
+
 /** What the simulated machine really is. Nobody but the bench reads this; the session only ever sees its stream. */
 export interface MachineTruth {
   /** In the order of the controller's terminals, which is the order of the stream. */
@@ -17,6 +19,10 @@ export interface InputTruth {
   /** The controller halts on it where it is told to. */
   readonly limit: boolean;
   readonly switches: readonly SwitchTruth[];
+  /** Left out: a contact to ground under a pull-up, conducting or not. With it the line has one switch. */
+  readonly circuit?: CircuitTruth;
+  /** ms for which a new level must hold before it is taken. */
+  readonly filter?: number;
 }
 
 export interface SwitchTruth {
