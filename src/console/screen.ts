@@ -2,6 +2,7 @@ import blessed from 'blessed';
 import type { Machine } from '../model/machine.ts';
 import type { Face, FaceEvent, Reply } from '../session/operator.ts';
 import { answerOfKey } from './faces/answer-keys.ts';
+import { typedNumber } from './faces/typed-number.ts';
 import type { Glyphs } from './painting/glyphs.ts';
 import type { Canvas, Row, Tone } from './painting/row.ts';
 import { screenRows } from './painting/screen-model.ts';
@@ -88,11 +89,25 @@ export class ScreenFace implements Face {
       return;
     }
     const { ask } = this.state;
+    if (ask?.shown.answers.includes('value') && this.number(ask.shown.id, typed, key.name)) return;
     const answer = typed === undefined ? undefined : answerOfKey(typed, ask?.shown.answers ?? []);
     if (ask && answer) this.take({ kind: 'answer', id: ask.shown.id, answer });
     else if (typed === '?') this.state.explains = !this.state.explains;
     else if (!this.parts.panel?.key(typed ?? key.name)) return;
     this.paint();
+  }
+
+  /** Digits are gathered and shown until Enter gives them; whether the key belonged to a number. */
+  private number(id: number, typed: string | undefined, name: string): boolean {
+    const { state } = this;
+    const value = typedNumber(state.typed);
+    if (typed !== undefined && /^[-+.,\d]$/.test(typed)) state.typed += typed;
+    else if (name === 'backspace') state.typed = state.typed.slice(0, -1);
+    else if ((name === 'enter' || name === 'return') && value !== undefined)
+      this.take({ kind: 'answer', id, answer: 'value', value });
+    else return false;
+    this.paint();
+    return true;
   }
 
   private paint(): void {

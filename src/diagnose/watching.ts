@@ -10,6 +10,7 @@ import {
   pressOver,
   watchAfterDone,
 } from './limits.ts';
+import { MotionWatch } from './motion-watch.ts';
 import { type State, sameState, sampleOfEdge, stateIn } from './signal/track.ts';
 
 /** Watches the stream while one ask is open, reading by reading, and says when what was asked for has been seen. */
@@ -32,7 +33,13 @@ export function watchFor(ask: Ask, lead: StatusReading | undefined): AskWatch {
       return new ClearWatch(lead);
     case 'unplug':
     case 'replug':
+    case 'jumper':
+    case 'unjumper':
       return new SettleWatch(lead);
+    case 'seek':
+    case 'home':
+    case 'move':
+      return new MotionWatch(lead);
     default:
       return noWatch;
   }

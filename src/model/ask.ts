@@ -37,7 +37,10 @@ export type AskAction =
       readonly conductor: 'signal plug' | 'whole sensor plug';
       readonly why?: 'wrong-plug' | 'still-out' | 'stream-says-out';
     }
+  | JumperAsk
   | { readonly action: 'clear'; readonly subject: Subject }
+  | { readonly action: 'seek'; readonly axis: AxisLetter }
+  | { readonly action: 'home'; readonly axis: AxisLetter | 'all' }
   | {
       readonly action: 'move';
       readonly axis: AxisLetter;
@@ -45,14 +48,18 @@ export type AskAction =
       readonly distance: number;
       readonly unit: 'mm' | 'degrees';
     }
-  | { readonly action: 'look'; readonly topic: 'touched'; readonly subject: Subject }
-  | { readonly action: 'look'; readonly topic: 'power'; readonly subject: Subject }
+  | { readonly action: 'look'; readonly topic: 'touched' | 'power' | 'lamp'; readonly subject: Subject }
+  | { readonly action: 'look'; readonly topic: MotionTopic; readonly axis: AxisLetter }
+  | MeasureAsk
   | {
       readonly action: 'confirm';
       readonly topic: ConfirmTopic;
       readonly subject?: Subject;
       readonly axes?: readonly AxisLetter[];
+      readonly axis?: AxisLetter;
       readonly at?: PlugEnd;
+      /** The two terminals of a link, where it is asked whether that is still in. */
+      readonly linked?: readonly [string, string];
       /** What the stream showed, where that is what is asked about. */
       readonly shows?: readonly string[];
     };
@@ -67,6 +74,30 @@ export interface PressAsk {
   /** Inputs that flicker by themselves: their edges are no answer. */
   readonly deaf: readonly InputName[];
 }
+
+/** Two named terminals are bridged with a piece of wire, or freed again. Only where the file tells the circuit and its voltage. */
+export interface JumperAsk {
+  readonly action: 'jumper' | 'unjumper';
+  readonly subject: Subject;
+  readonly at: PlugEnd;
+  readonly terminals: readonly [string, string];
+}
+
+/** A number read off an instrument. */
+export interface MeasureAsk {
+  readonly action: 'measure';
+  readonly quantity: 'voltage' | 'resistance' | 'distance';
+  readonly unit: 'V' | 'ohm' | 'mm' | 'degrees';
+  readonly where: MeasuredPlace;
+  readonly subject?: Subject;
+  readonly axis?: AxisLetter;
+}
+
+/** Where an instrument is put: a gauge against the moved part, or the tips of a meter at two places of the wiring. */
+export type MeasuredPlace = 'trip on a dial gauge' | 'way of the tool over the work';
+
+/** What a person saw of a move: which way the tool went over the work, whether it came to its switch, whether the motor buzzed. */
+export type MotionTopic = 'direction' | 'reached' | 'buzzed';
 
 export type PlugEnd = 'switch' | 'controller';
 export type ConfirmTopic =
@@ -100,18 +131,34 @@ export type Answer =
   | 'knob-free'
   | 'lamp'
   | 'meter'
-  | 'did-not';
+  | 'did-not'
+  | 'positive'
+  | 'negative'
+  | 'none'
+  | 'on'
+  | 'off'
+  | 'value';
 
 const always = ['cannot', 'not-sure', 'skip', 'stop'] as const satisfies readonly Answer[];
+
+type LookTopic = Extract<AskAction, { readonly action: 'look' }>['topic'];
+
+const looksLike = {
+  touched: ['yes', 'no'],
+  power: ['knob-free', 'lamp', 'meter', 'did-not'],
+  lamp: ['on', 'off'],
+  direction: ['positive', 'negative', 'none'],
+  reached: ['yes', 'no'],
+  buzzed: ['yes', 'no'],
+} as const satisfies Record<LookTopic, readonly Answer[]>;
 
 /** The answers an ask takes, the plain ones first; "cannot", "not sure", "skip" and "stop" are always among them. */
 export function answersTo(ask: AskAction): readonly Answer[] {
   if (ask.action === 'confirm') return ['yes', 'no', ...always];
   if (ask.action === 'look') {
-    return ask.topic === 'touched'
-      ? ['yes', 'no', ...always]
-      : ['knob-free', 'lamp', 'meter', 'did-not', ...always];
+    return [...looksLike[ask.topic], ...always];
   }
+  if (ask.action === 'measure') return ['value', ...always];
   return ['done', ...always];
 }
 
@@ -124,6 +171,8 @@ export type EndedBy = 'seen' | 'answer' | 'time' | 'gap';
 export interface AskEnd {
   readonly by: EndedBy;
   readonly answer?: Answer;
+  /** The number read off an instrument, in the unit of the ask, where the answer is `value`. */
+  readonly value?: number;
   /** Host clock at which the answer came; watching may have gone on after it. */
   readonly answeredAt?: Millis;
 }

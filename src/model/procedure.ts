@@ -1,5 +1,5 @@
 import type { Ask, AskEnd } from './ask.ts';
-import type { InputName, Machine, Subject } from './machine.ts';
+import type { AxisLetter, InputName, Machine, Subject } from './machine.ts';
 import type { Reading, StatusReading } from './reading.ts';
 import type { OutItem } from './session-facts.ts';
 import type { Millis, Seconds } from './units.ts';
@@ -16,7 +16,21 @@ export interface Window {
 export type Ended = AskEnd & { readonly window: Window };
 
 /** A procedure asks, or keeps one subject's finished evidence. What is kept is judged even where the person stops half-way. */
-export type Step<Item> = { readonly ask: Ask } | { readonly keep: Item };
+export type Step<Item> = { readonly ask: Ask; readonly guard?: Guard } | { readonly keep: Item };
+
+/** Looks at every reading while its ask is open, and says at once what a person must act on. */
+export interface Guard {
+  feed(reading: Reading): readonly Danger[];
+}
+
+/** Each is a kind of finding too; what it weighs is settled when the motion has ended. */
+export type DangerKind = 'heads-away' | 'heads-for-work' | 'wrong-switch' | 'overruns' | 'does-not-clear';
+
+/** Something that is going wrong while an axis moves; the tool cannot stop it, the person can. */
+export interface Danger {
+  readonly axis: AxisLetter;
+  readonly finding: DangerKind;
+}
 
 /** Yields steps, is sent how each ask ended (an `ask` step only). The same one runs at a machine, on the bench and from a journal. */
 export type Procedure<Item> = Generator<Step<Item>, void, Ended>;

@@ -3,6 +3,7 @@ import type { Machine, Subject } from './machine.ts';
 import type { UnreadableWhy } from './reading.ts';
 import type { Millis, Seconds } from './units.ts';
 import type { CheckName, Verdict } from './verdict.ts';
+import type { MachineWiring } from './wiring-study.ts';
 
 /** Everything a report is made from: a session as facts, with no clock, file or port left in it. */
 export interface SessionFacts {
@@ -25,6 +26,8 @@ export interface SessionFacts {
   readonly dialogue: readonly AskRecord[];
   readonly register: readonly OutItem[];
   readonly stream: StreamFacts;
+  /** What the wirings of the machine do, computed; left out of facts put together without it. */
+  readonly wirings?: readonly MachineWiring[];
   /** Every line the tool wrote to the port, control bytes escaped. */
   readonly sent: readonly { readonly at: Millis; readonly text: string }[];
   /** Ended before its last check, by the person or for want of a stream: can be resumed. */
@@ -45,10 +48,12 @@ export interface AskRecord {
   readonly answer: Answer | undefined;
 }
 
-/** Something a person pulled and has not yet been seen to put back. */
+/** Something a person pulled, or linked, and has not yet been seen to put back. */
 export interface OutItem {
   readonly subject: Subject;
   readonly at: PlugEnd;
+  /** The two terminals that a piece of wire joins; absent: a plug that is out. */
+  readonly linked?: readonly [string, string];
 }
 
 export interface StreamFacts {

@@ -4,9 +4,28 @@ import type { Reading, StatusReading } from '../model/reading.ts';
 import { inMillis, type Millis } from '../model/units.ts';
 
 /** Asks that their time may end; the others wait for a person, however long she takes. */
-const endedByTime: readonly Ask['action'][] = ['hands-off', 'press', 'release', 'clear'];
+const endedByTime: readonly Ask['action'][] = [
+  'hands-off',
+  'press',
+  'release',
+  'clear',
+  'seek',
+  'home',
+  'move',
+];
 /** Asks after whose "done" the stream is watched a little longer. */
-const watchedAfterDone: readonly Ask['action'][] = ['press', 'release', 'clear', 'unplug', 'replug'];
+const watchedAfterDone: readonly Ask['action'][] = [
+  'press',
+  'release',
+  'clear',
+  'unplug',
+  'replug',
+  'jumper',
+  'unjumper',
+  'seek',
+  'home',
+  'move',
+];
 
 /** The one ask that is open, and when it is over. */
 export class OpenAsk {
@@ -15,7 +34,7 @@ export class OpenAsk {
   readonly answers: readonly Answer[];
   private readonly from: Millis;
   private readonly watch: AskWatch;
-  private said: { readonly answer: Answer; readonly at: Millis } | undefined;
+  private said: { readonly answer: Answer; readonly at: Millis; readonly value?: number } | undefined;
 
   constructor(id: number, ask: Ask, from: Millis, lead: StatusReading | undefined) {
     this.id = id;
@@ -29,8 +48,14 @@ export class OpenAsk {
     this.watch.feed(reading);
   }
 
-  say(answer: Answer, at: Millis): void {
-    this.said = { answer, at };
+  /** The answer meant, where this ask takes it; a number belongs to `value` and to nothing else. */
+  wordOf(answer: string, value: number | undefined): Answer | undefined {
+    const word = this.answers.find((each) => each === answer);
+    return (word === 'value') === (value !== undefined) ? word : undefined;
+  }
+
+  say(answer: Answer, at: Millis, value?: number): void {
+    this.said = { answer, at, ...(value !== undefined && { value }) };
   }
 
   /** When its time is up; undefined where only an answer ends it. */
@@ -48,10 +73,11 @@ export class OpenAsk {
   /** How it ended by `now`, or undefined while it is open. What the stream shows wins over what was said. */
   endAt(now: Millis): AskEnd | undefined {
     const { said } = this;
-    const told = said && { answer: said.answer, answeredAt: said.at };
+    const value = said?.value === undefined ? {} : { value: said.value };
+    const told = said && { answer: said.answer, answeredAt: said.at, ...value };
     if (this.watch.seen(now)) return { by: 'seen', ...told };
     if (said && this.isEnough(said.answer, said.at, now))
-      return { by: 'answer', answer: said.answer, answeredAt: said.at };
+      return { by: 'answer', answer: said.answer, answeredAt: said.at, ...value };
     if (this.deadline !== undefined && now >= this.deadline && !said) return { by: 'time' };
     if (this.ask.action === 'hands-off' && this.deadline !== undefined && now >= this.deadline)
       return { by: 'time', ...told };

@@ -1,42 +1,62 @@
 import { createHash } from 'node:crypto';
 import { closeSync, openSync, readSync } from 'node:fs';
-import { type CaptureLine, captureReader } from '../transport/capture.ts';
+import { type CaptureLine, captureLine } from '../transport/capture.ts';
+import { type Piece, pieceOf, wordsBehind } from '../transport/stream/quick-fields.ts';
 
-/** How much of a capture is in memory at a time. Bytes. */
-const piece = 64 * 1024;
+/** How much of a capture is in memory at a time, unless a line is longer. Bytes. */
+const usualSize = 256 * 1024;
 
-/** Reads a capture of any length once, line by line. Its length and its hash are known when the last line was taken. */
+/** Reads a capture of any length once. Its length and its hash are known when the last line was taken. */
 export class CaptureFile {
   private readonly path: string;
   private readonly hashing = createHash('sha256');
-  private readonly reader = captureReader({ raw: true });
+  private sound = 0;
 
   constructor(path: string) {
     this.path = path;
   }
 
-  *lines(): Generator<CaptureLine> {
+  /** Whole lines, `end` behind the last LF; the next piece takes the place of the one before. */
+  *pieces(): Generator<{ readonly piece: Piece; readonly end: number }> {
     const file = openSync(this.path, 'r');
     try {
+      let piece = pieceOf(usualSize);
       /** Behind the last LF so far: not yet known to be sound. */
-      let tail = Buffer.alloc(0);
+      let torn = 0;
       while (true) {
-        const bytes = Buffer.allocUnsafeSlow(piece);
-        const now = bytes.subarray(0, readSync(file, bytes));
-        if (now.length === 0) break;
-        const end = now.lastIndexOf(LF) + 1;
-        if (end > 0) this.hashing.update(tail).update(now.subarray(0, end));
-        tail = end > 0 ? Buffer.from(now.subarray(end)) : Buffer.concat([tail, now]);
-        yield* this.reader.push(now);
+        const { bytes } = piece;
+        const got = readSync(file, bytes, torn, bytes.length - wordsBehind - torn, null);
+        if (got === 0) return;
+        const filled = torn + got;
+        const end = bytes.lastIndexOf(LF, filled - 1) + 1;
+        torn = filled - end;
+        if (end > 0) {
+          this.hashing.update(bytes.subarray(0, end));
+          this.sound += end;
+          yield { piece, end };
+          bytes.copyWithin(0, end, filled);
+        } else if (filled === bytes.length - wordsBehind) {
+          piece = pieceOf(2 * filled);
+          bytes.copy(piece.bytes);
+        }
       }
     } finally {
       closeSync(file);
     }
   }
 
+  *lines(): Generator<CaptureLine> {
+    let count = 0;
+    for (const { piece, end } of this.pieces())
+      for (let from = 0, to = 0; from < end; from = to + 1) {
+        to = piece.bytes.indexOf(LF, from);
+        yield captureLine(piece.bytes, from, to, ++count);
+      }
+  }
+
   /** Length up to and with the last LF, in bytes. */
   get length(): number {
-    return this.reader.soundBytes;
+    return this.sound;
   }
 
   /** SHA-256 of the sound part, hex. To be asked once, at the end. */

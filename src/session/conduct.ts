@@ -2,16 +2,19 @@ import type { Ask, AskEnd } from '../model/ask.ts';
 import type { Reading } from '../model/reading.ts';
 import { type Millis, ms } from '../model/units.ts';
 import type { Verdict } from '../model/verdict.ts';
-import { askWords } from '../words/ask-words.ts';
 import { OpenAsk } from './asks-open.ts';
 import type { ConductParts } from './conduct-parts.ts';
+import { tellDanger } from './danger-told.ts';
 import { EdgeListener } from './heard.ts';
 import { LookTimer } from './look-timer.ts';
 import type { Reply } from './operator.ts';
 import { OutTold } from './out-told.ts';
 import { isRefusedCondition, resumeAsks } from './resume-asks.ts';
+import { shownAsk } from './shown-ask.ts';
 import { isGap } from './stream-reader.ts';
 import { VerdictBook } from './verdict-book.ts';
+
+type Answered = Extract<Reply, { readonly kind: 'answer' }>;
 
 /** Puts the course's asks to a person one at a time, closes each by what is seen, said or timed out, and keeps the journal. */
 export class Conduct {
@@ -51,7 +54,8 @@ export class Conduct {
   heard(readings: readonly Reading[]): void {
     if (this.over) return;
     for (const reading of readings) {
-      this.parts.course.reading(reading);
+      const dangers = this.parts.course.reading(reading);
+      if (this.open) for (const each of dangers) tellDanger(this.parts, this.open.id, each, this.now());
       this.open?.feed(reading);
       this.parts.face.show({ kind: 'reading', reading });
       for (const heard of this.edges.take(reading)) if (this.open) this.parts.face.show(heard);
@@ -68,7 +72,7 @@ export class Conduct {
     if (reply.kind === 'gone') this.stop();
     else if (reply.kind === 'wrong') this.refuse(reply.found);
     else if (reply.id !== this.open?.id) this.answeredLate(reply.id, reply.answer);
-    else this.answered(this.open, reply.answer);
+    else this.answered(this.open, reply);
   }
 
   /** The person ends here; what she already gave is kept and can be gone on with. */
@@ -79,18 +83,19 @@ export class Conduct {
     this.finish(true);
   }
 
-  private answered(open: OpenAsk, answer: string): void {
-    const word = open.answers.find((each) => each === answer);
+  private answered(open: OpenAsk, { answer, value }: Answered): void {
+    const word = open.wordOf(answer, value);
     if (!word) {
-      this.refuse(answer);
+      this.refuse(value === undefined ? answer : `${answer} ${value}`);
       return;
     }
-    this.parts.recorder.note<'answer'>({ kind: 'answer', id: open.id, answer }, this.now());
+    const number = value === undefined ? {} : { value };
+    this.parts.recorder.note<'answer'>({ kind: 'answer', id: open.id, answer, ...number }, this.now());
     if (word === 'stop') {
       this.stop();
       return;
     }
-    open.say(word, this.now());
+    open.say(word, this.now(), value);
     this.look();
   }
 
@@ -139,20 +144,13 @@ export class Conduct {
     const { recorder, face, course, machine } = this.parts;
     this.outs.tell(course.register, ask);
     const id = this.nextId++;
-    const { text, cautions } = askWords(ask, machine);
+    const shown = shownAsk(id, ask, machine, again);
+    const { text, cautions } = shown;
     const at = this.now();
     const open = new OpenAsk(id, ask, at, course.lastStatus);
     this.open = open;
     recorder.note<'ask'>({ kind: 'ask', id, ...(again !== undefined && { again }), ask, text, cautions }, at);
-    face.show({
-      kind: 'ask',
-      id,
-      ...(again !== undefined && { again }),
-      ask,
-      text,
-      cautions,
-      answers: open.answers,
-    });
+    face.show(shown);
     if (open.deadline !== undefined) this.looks.at(ms(open.deadline - at));
   }
 
@@ -181,8 +179,8 @@ export class Conduct {
     this.noteEnd(id, end);
   }
 
-  private noteEnd(id: number, { by, answer, answeredAt }: AskEnd): void {
-    const told = answer === undefined ? {} : { answer };
+  private noteEnd(id: number, { by, answer, value, answeredAt }: AskEnd): void {
+    const told = { ...(answer !== undefined && { answer }), ...(value !== undefined && { value }) };
     const when = answeredAt === undefined ? {} : { answeredAt };
     this.parts.recorder.note<'ended'>({ kind: 'ended', id, by, ...told, ...when }, this.now());
     this.parts.face.show({ kind: 'ended', id, by, ...told });

@@ -3,7 +3,7 @@ import { whileOut } from '../diagnose/judging/still-out.ts';
 import { StreamNotes } from '../diagnose/judging/stream-notes.ts';
 import { type Ask, type AskEnd, subjectOf } from '../model/ask.ts';
 import type { InputName, Machine, Subject } from '../model/machine.ts';
-import type { Known, Scene } from '../model/procedure.ts';
+import type { Danger, Known, Scene } from '../model/procedure.ts';
 import type { Reading, StatusReading } from '../model/reading.ts';
 import type { OutItem } from '../model/session-facts.ts';
 import type { Millis, Seconds } from '../model/units.ts';
@@ -65,12 +65,15 @@ export class Course {
     return this.status;
   }
 
-  reading(reading: Reading): void {
+  /** Returns what the person must be told at once, while an ask is open. */
+  reading(reading: Reading): readonly Danger[] {
     this.notes.take(reading);
     if (reading.kind === 'gap') this.status = undefined;
     if (reading.kind === 'status') this.status = reading;
     if (reading.kind === 'declared') this.inputs = reading.inputs;
-    this.open?.readings.push(reading);
+    if (!this.open) return [];
+    this.open.readings.push(reading);
+    return this.run?.guard?.feed(reading) ?? [];
   }
 
   /** Begins with the first check; wants the stream to be there already. Verdicts come at once where nothing needs asking. */

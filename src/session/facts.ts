@@ -6,6 +6,7 @@ import { dialogueOf } from './dialogue.ts';
 import type { SessionHeader } from './folder.ts';
 import type { JournalRecord } from './journal.ts';
 import type { StreamStatistics } from './stream-statistics.ts';
+import { wiringsOf } from './wirings.ts';
 
 export interface FactsParts {
   readonly header: SessionHeader;
@@ -41,6 +42,7 @@ export function factsOf(parts: FactsParts): SessionFacts {
     dialogue: dialogueOf(records),
     register,
     stream: statistics.facts(lines),
+    wirings: wiringsOf(machine, verdicts),
     sent,
     stopped,
   };

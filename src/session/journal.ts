@@ -6,7 +6,7 @@ import type { Verdict } from '../model/verdict.ts';
  * What was asked, answered and found, one JSON object a line. `at` is the session's clock in ms, `lines` how many entries the
  * capture held at that moment: the capture is on disk up to there before the line is written.
  */
-export type JournalRecord = AskPut | AnswerGiven | AskEnded | VerdictGiven | Resumed;
+export type JournalRecord = AskPut | AnswerGiven | AskEnded | DangerTold | VerdictGiven | Resumed;
 
 interface Stamp {
   readonly at: number;
@@ -28,6 +28,7 @@ export interface AnswerGiven extends Stamp {
   readonly kind: 'answer';
   readonly id: number;
   readonly answer: string;
+  readonly value?: number | undefined;
   readonly ignored?: boolean | undefined;
 }
 
@@ -36,7 +37,17 @@ export interface AskEnded extends Stamp {
   readonly id: number;
   readonly by: 'seen' | 'answer' | 'time' | 'gap';
   readonly answer?: string | undefined;
+  readonly value?: number | undefined;
   readonly answeredAt?: number | undefined;
+}
+
+/** What was shown and sounded while an axis moved. The judges find it again by themselves. */
+export interface DangerTold extends Stamp {
+  readonly kind: 'danger';
+  readonly id: number;
+  readonly axis: string;
+  readonly finding: string;
+  readonly text: string;
 }
 
 export interface VerdictGiven extends Stamp {
@@ -72,6 +83,7 @@ const recordSchema = z.discriminatedUnion('kind', [
     ...stamp,
     verdict: z.looseObject({ check: z.string(), subject: z.string() }),
   }),
+  z.looseObject({ kind: z.literal('danger'), ...stamp, id: z.int(), axis: z.string(), finding: z.string() }),
   z.looseObject({ kind: z.literal('resumed'), ...stamp }),
 ]);
 

@@ -1,4 +1,5 @@
 import type { Answer, Ask, EndedBy } from '../model/ask.ts';
+import type { Danger } from '../model/procedure.ts';
 import type { Active, Level, Reading } from '../model/reading.ts';
 import type { Millis } from '../model/units.ts';
 import type { Verdict } from '../model/verdict.ts';
@@ -6,8 +7,15 @@ import type { Verdict } from '../model/verdict.ts';
 /** What a session shows, whichever face shows it. One stream of events serves the screen, the lines and the JSON face. */
 export type FaceEvent =
   | ShownAsk
-  | { readonly kind: 'ended'; readonly id: number; readonly by: EndedBy; readonly answer?: Answer }
+  | {
+      readonly kind: 'ended';
+      readonly id: number;
+      readonly by: EndedBy;
+      readonly answer?: Answer;
+      readonly value?: number;
+    }
   | Heard
+  | ToldDanger
   | { readonly kind: 'verdict'; readonly verdict: Verdict; readonly restored: boolean }
   | {
       readonly kind: 'refused';
@@ -44,6 +52,14 @@ export interface ShownAsk {
   readonly answers: readonly Answer[];
 }
 
+/** Something goes wrong while an axis moves: to be shown and sounded at once. The tool cannot stop it. */
+export interface ToldDanger extends Danger {
+  readonly kind: 'danger';
+  /** The ask that was open. */
+  readonly id: number;
+  readonly text: string;
+}
+
 /** One input changed while an ask was open. */
 export interface Heard {
   readonly kind: 'heard';
@@ -55,7 +71,7 @@ export interface Heard {
 
 /** What a person, or a program in her place, says. `wrong` is a line that could not be read as an answer. */
 export type Reply =
-  | { readonly kind: 'answer'; readonly id: number; readonly answer: string }
+  | { readonly kind: 'answer'; readonly id: number; readonly answer: string; readonly value?: number }
   | { readonly kind: 'wrong'; readonly found: string }
   | { readonly kind: 'gone' };
 

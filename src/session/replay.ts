@@ -31,7 +31,7 @@ export function replay(path: string): Replayed {
     parted: saved.retraced.parted !== undefined,
     signals: {
       inputs: saved.inputs,
-      events: { [Symbol.iterator]: () => signalsIn(folder.capture().lines(), streamOf(folder)) },
+      events: { [Symbol.iterator]: () => signalsIn(folder.capture(), streamOf(folder)) },
     },
   };
 }

@@ -11,8 +11,8 @@ const timeToSwitch = seconds(120);
  * to go to the switches, motor power and the prop once more; where the drives are on, that everyone is clear.
  */
 export function resumeAsks({ register, pending }: Course, machine: Machine): readonly Ask[] {
-  const out = register.map(({ subject, at }): Ask => {
-    return { check: 'resume', action: 'confirm', topic: 'still-out', subject, at, seconds: timeToAnswer };
+  const out = register.map((each): Ask => {
+    return { check: 'resume', action: 'confirm', topic: 'still-out', ...each, seconds: timeToAnswer };
   });
   return [...out, ...(pending ? conditionsOf(pending, machine) : [])];
 }

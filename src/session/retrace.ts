@@ -1,11 +1,9 @@
 import type { Answer, Ask } from '../model/ask.ts';
-import type { Reading } from '../model/reading.ts';
 import { type Millis, ms } from '../model/units.ts';
 import type { Verdict } from '../model/verdict.ts';
-import type { CaptureLine } from '../transport/capture.ts';
+import type { CaptureWalk } from './capture-walk.ts';
 import type { Course } from './course.ts';
 import type { AskEnded, AskPut, JournalRecord } from './journal.ts';
-import type { StreamReader } from './stream-reader.ts';
 
 /** Where a saved session stands once its journal has been walked through again. */
 export interface Retraced {
@@ -33,28 +31,19 @@ export const verdictKey = ({ check, subject }: Pick<Verdict, 'check' | 'subject'
  */
 export class Retrace {
   private readonly course: Course;
-  private readonly entries: Iterator<CaptureLine>;
-  private readonly onReading: (reading: Reading) => void;
-  private readonly reader: StreamReader;
+  private readonly lines: CaptureWalk;
   private readonly verdicts: Verdict[] = [];
   private readonly journalled = new Set<string>();
   private readonly open = new Map<number, AskPut>();
   private parted: Retraced['parted'];
-  private read = 0;
   private lastId = 0;
   private lastAt = 0;
   private begun = false;
 
-  constructor(
-    course: Course,
-    entries: Iterable<CaptureLine>,
-    onReading: (reading: Reading) => void,
-    reader: StreamReader,
-  ) {
-    this.reader = reader;
+  /** `lines` gives its readings to the course by itself. */
+  constructor(course: Course, lines: CaptureWalk) {
     this.course = course;
-    this.entries = entries[Symbol.iterator]();
-    this.onReading = onReading;
+    this.lines = lines;
   }
 
   walk(records: readonly JournalRecord[]): Retraced {
@@ -62,7 +51,7 @@ export class Retrace {
     for (const record of records) {
       this.readTo(record.lines);
       // It speaks of entries that never reached the disk: what it says has no ground, nor has what follows.
-      if (record.lines > this.read) break;
+      if (record.lines > this.lines.count) break;
       sound++;
       this.lastAt = Math.max(this.lastAt, record.at);
       if (record.kind === 'ask') this.put(record);
@@ -72,9 +61,19 @@ export class Retrace {
       if (this.parted) break;
     }
     this.readTo(Infinity);
-    const { verdicts, journalled, lastId, parted, read: lines } = this;
+    const { verdicts, journalled, lastId, parted } = this;
+    const { count, lastAt } = this.lines;
     const inFlight = [...this.open.values()].findLast(({ ask }) => ask.check !== 'resume');
-    return { verdicts, journalled, inFlight, lastId, lastAt: ms(this.lastAt), parted, lines, sound };
+    return {
+      verdicts,
+      journalled,
+      inFlight,
+      lastId,
+      lastAt: ms(Math.max(this.lastAt, lastAt)),
+      parted,
+      lines: count,
+      sound,
+    };
   }
 
   private put(record: AskPut): void {
@@ -89,7 +88,7 @@ export class Retrace {
     else this.course.put(ms(record.at));
   }
 
-  private end({ id, at, by, answer, answeredAt }: AskEnded): void {
+  private end({ id, at, by, answer, value, answeredAt }: AskEnded): void {
     const asked = this.open.get(id);
     // Stopping answers nothing: the ask stays open and comes again.
     if (!asked || answer === 'stop') return;
@@ -97,6 +96,7 @@ export class Retrace {
     const end = {
       by,
       ...(answer !== undefined && { answer: answer as Answer }),
+      ...(value !== undefined && { value }),
       ...(answeredAt !== undefined && { answeredAt: ms(answeredAt) }),
     };
     if (asked.ask.check !== 'resume') this.verdicts.push(...this.course.end(end, ms(at)));
@@ -110,16 +110,7 @@ export class Retrace {
   }
 
   private readTo(lines: number): void {
-    while (this.read < lines) {
-      const next = this.entries.next();
-      if (next.done) return;
-      this.read++;
-      if (next.value.kind !== 'damaged') this.lastAt = Math.max(this.lastAt, next.value.at);
-      for (const reading of this.reader.entry(next.value)) {
-        this.course.reading(reading);
-        this.onReading(reading);
-      }
-    }
+    this.lines.take(lines - this.lines.count);
   }
 }
 

@@ -2,12 +2,11 @@ import type { AnyCheck } from '../diagnose/checks/any-check.ts';
 import { registry } from '../diagnose/checks/registry.ts';
 import type { Machine } from '../model/machine.ts';
 import { readMachineFile } from '../model/machine-file/read.ts';
-import type { Reading } from '../model/reading.ts';
 import type { SessionFacts } from '../model/session-facts.ts';
 import { ToolError } from '../model/tool-error.ts';
 import { type Millis, seconds } from '../model/units.ts';
 import type { CheckName, Verdict } from '../model/verdict.ts';
-import type { CaptureEntry, CaptureLine } from '../transport/capture.ts';
+import { CaptureWalk } from './capture-walk.ts';
 import { Course } from './course.ts';
 import { factsOf } from './facts.ts';
 import type { SessionFolder, SessionHeader } from './folder.ts';
@@ -64,14 +63,17 @@ export function readSession(folder: SessionFolder): SavedSession {
   const inputs = new Set<string>();
   const sent: { at: Millis; text: string }[] = [];
   const capture = folder.capture();
-  const heard = (reading: Reading) => {
-    statistics.take(reading);
-    if (reading.kind === 'declared') for (const input of reading.inputs) inputs.add(input);
-  };
-  const entries = notingSent(capture.lines(), ({ at, text }) => sent.push({ at, text }));
-  const retraced = new Retrace(course, entries, heard, new StreamReader(streamOf(folder))).walk(
-    journal.records,
-  );
+  const lines = new CaptureWalk(capture, new StreamReader(streamOf(folder)), {
+    reading: (reading) => {
+      course.reading(reading);
+      statistics.take(reading);
+      if (reading.kind === 'declared') for (const input of reading.inputs) inputs.add(input);
+    },
+    line: (line) => {
+      if (line.kind === 'tx') sent.push({ at: line.at, text: line.text });
+    },
+  });
+  const retraced = new Retrace(course, lines).walk(journal.records);
   return {
     header,
     machine,
@@ -86,16 +88,6 @@ export function readSession(folder: SessionFolder): SavedSession {
     journalLength: journal.ends[retraced.sound - 1] ?? 0,
     captureHash: capture.hash(),
   };
-}
-
-function* notingSent(
-  lines: Iterable<CaptureLine>,
-  note: (entry: Extract<CaptureEntry, { kind: 'tx' }>) => void,
-): Generator<CaptureLine> {
-  for (const line of lines) {
-    if (line.kind === 'tx') note(line);
-    yield line;
-  }
 }
 
 /** Judges what the session holds: checks that did not come to their end come out as not tested. */

@@ -3,18 +3,26 @@ import type { Reading } from '../model/reading.ts';
 import type { SignalEvent } from '../model/signal-event.ts';
 import type { StreamDescription } from '../model/stream-description.ts';
 import { type Millis, ms } from '../model/units.ts';
-import type { CaptureLine } from '../transport/capture.ts';
+import type { CaptureFile } from './capture-file.ts';
+import { CaptureWalk } from './capture-walk.ts';
 import { StreamReader } from './stream-reader.ts';
 
 /** What the inputs did, from the lines of a capture, one line at a time: nothing but the present state of each input is kept. */
 export function* signalsIn(
-  lines: Iterable<CaptureLine>,
+  capture: CaptureFile,
   description: StreamDescription | undefined,
 ): Generator<SignalEvent> {
-  const reader = new StreamReader(description);
   const follower = new SignalFollower();
-  for (const line of lines) for (const reading of reader.entry(line)) yield* follower.take(reading);
+  let events: SignalEvent[] = [];
+  const reading = (each: Reading) => events.push(...follower.take(each));
+  const lines = new CaptureWalk(capture, new StreamReader(description), { reading });
+  while (lines.take(linesAtOnce) > 0) {
+    yield* events;
+    events = [];
+  }
 }
+
+const linesAtOnce = 1000;
 
 /** Turns readings into changes on one time line. */
 export class SignalFollower {

@@ -2,7 +2,7 @@ import type { GapReading, Reading, StatusReading } from '../model/reading.ts';
 import type { StreamDescription } from '../model/stream-description.ts';
 import type { CaptureLine } from '../transport/capture.ts';
 import { readingsOf } from '../transport/hearing.ts';
-import type { Decoder } from '../transport/stream/decoder.ts';
+import type { Decoder, Quick } from '../transport/stream/decoder.ts';
 import { describedDecoder } from '../transport/stream/description/described-decoder.ts';
 import { nativeDecoder } from '../transport/stream/native-decoder.ts';
 
@@ -23,6 +23,11 @@ export class StreamReader {
     const readings = entry.kind === 'damaged' ? [] : readingsOf(entry, this.decoder);
     for (const reading of readings) if (reading.kind === 'status') this.noteMotion(reading);
     return readings;
+  }
+
+  /** Reads nearly every line of a saved capture, and sooner; what it gives is not followed for `isMoving`. */
+  get quick(): Quick | undefined {
+    return this.decoder.quick;
   }
 
   /** The last report said that something moves, or showed a position that differs from the one before. */

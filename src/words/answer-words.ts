@@ -13,4 +13,10 @@ export const answerWords = {
   lamp: 'the drive or contactor lamp went out',
   meter: 'a meter showed no voltage',
   'did-not': 'power did not go away',
+  positive: 'in the positive direction',
+  negative: 'in the negative direction',
+  none: 'it did not move',
+  on: 'it is lit',
+  off: 'it is dark',
+  value: 'the number you read, with a point for the fraction',
 } satisfies Record<Answer, string>;

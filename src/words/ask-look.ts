@@ -1,15 +1,21 @@
-import type { Ask, ConfirmTopic } from '../model/ask.ts';
+import type { Ask, ConfirmTopic, MotionTopic } from '../model/ask.ts';
 import { type Machine, verticalAxes } from '../model/machine.ts';
+import { visible } from '../model/visible.ts';
 import { learnWords } from './ask-learn.ts';
+import { lookAtMotion } from './ask-motion.ts';
 import { cautions, dropCaution } from './cautions.ts';
 import { listed } from './figures.ts';
 import type { AskWords } from './instruction.ts';
 import { named, shortly, terminalOf } from './place.ts';
 
 type Look = Extract<Ask, { readonly action: 'look' }>;
+type LookAtSwitch = Exclude<Look, { readonly topic: MotionTopic }>;
 type Confirm = Extract<Ask, { readonly action: 'confirm' }>;
 
-export function lookWords(ask: Look, machine: Machine): AskWords {
+export const lookWords = (ask: Look, machine: Machine): AskWords =>
+  'axis' in ask ? lookAtMotion(ask) : lookAtSwitch(ask, machine);
+
+function lookAtSwitch(ask: LookAtSwitch, machine: Machine): AskWords {
   const what = named(ask.subject, machine);
   const told = {
     touched: {
@@ -26,7 +32,12 @@ export function lookWords(ask: Look, machine: Machine): AskWords {
       ],
       short: 'What showed that drive power went?',
     },
-  } satisfies Record<Look['topic'], AskWords>;
+    lamp: {
+      text: `Hold a piece of steel, or what works it, at the face of ${what}: is the sensor's own lamp lit? Answer on or off.`,
+      cautions: cautions('motorsOff', 'fingers'),
+      short: `Sensor's lamp lit? ${shortly(ask.subject, machine)}`,
+    },
+  } satisfies Record<LookAtSwitch['topic'], AskWords>;
   return told[ask.topic];
 }
 
@@ -76,9 +87,12 @@ const signalPlug = (ask: Confirm, machine: Machine): AskWords => ({
 });
 
 const stillOut = (ask: Confirm, machine: Machine): AskWords => ({
-  text: `Before the break the plug of ${whatOf(ask, machine)}${whereOf(ask, machine)} was pulled. Is it still out? Yes: still out. No: it is back in.`,
+  text: ask.linked
+    ? `Before the break ${ask.linked.map(visible).join(' and ')} of ${whatOf(ask, machine)}${whereOf(ask, machine)} were joined with a piece of wire. Is it still in? Yes: still in. No: it is out again.`
+    : `Before the break the plug of ${whatOf(ask, machine)}${whereOf(ask, machine)} was pulled. Is it still out? Yes: still out. No: it is back in.`,
   cautions: cautions('signalOnly', 'motorsOff'),
-  short: `Still out? ${ask.subject === undefined ? '' : shortly(ask.subject, machine)}`.trimEnd(),
+  short:
+    `${ask.linked ? 'Link still in' : 'Still out'}? ${ask.subject === undefined ? '' : shortly(ask.subject, machine)}`.trimEnd(),
 });
 
 const stayedIn = (ask: Confirm, machine: Machine): AskWords => ({

@@ -1,8 +1,10 @@
 import type { Ask } from '../model/ask.ts';
 import type { Machine } from '../model/machine.ts';
 import { clearWords, handsOffWords, powerWords } from './ask-hands.ts';
+import { jumperWords } from './ask-jumper.ts';
 import { moveWords } from './ask-learn.ts';
 import { confirmWords, lookWords } from './ask-look.ts';
+import { homeWords, measureDistance, seekWords } from './ask-motion.ts';
 import { plugWords } from './ask-plug.ts';
 import { pressWords, releaseWords } from './ask-press.ts';
 import { clip } from './figures.ts';
@@ -20,7 +22,12 @@ const words = {
   power: powerWords,
   unplug: plugWords,
   replug: plugWords,
+  jumper: jumperWords,
+  unjumper: jumperWords,
+  measure: measureDistance,
   clear: clearWords,
+  seek: seekWords,
+  home: homeWords,
   move: moveWords,
   look: lookWords,
   confirm: confirmWords,

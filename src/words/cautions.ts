@@ -24,6 +24,10 @@ export const caution = {
     'Smell, heat, smoke, sparks, a tingle, or anything that moves by itself: switch off and leave it to a competent person.',
   licensed:
     'Mains, drives and the emergency-stop circuit itself belong to local code and licensed practice, not to this tool.',
+  lateByTwo: 'Do not wait for this tool: what it says comes late, by two reports and more.',
+  twoTerminals:
+    'Only the two terminals named, only with motor power off. A link to a wrong terminal can short a supply.',
+  linkOut: 'A link left in holds the switch for ever: the axis will not find its end.',
   yourControl: 'Look at the machine, not at this screen, while you use your own control.',
 } as const;
 

@@ -4,6 +4,11 @@ import { visible } from '../model/visible.ts';
 import { listed } from './figures.ts';
 import { named } from './place.ts';
 
+const outItem = ({ subject, at, linked }: OutItem, machine: Machine): string =>
+  linked === undefined
+    ? `the plug of ${named(subject, machine)} is out at the ${at}`
+    : `a link joins ${linked.map(visible).join(' and ')} of ${named(subject, machine)} at the ${at}`;
+
 /** What a session says that is neither ask nor finding. Ports, folders and bytes come from outside and are shown with escapes. */
 export const noticeWords = {
   'awaiting-stream': (port: string) =>
@@ -15,7 +20,7 @@ export const noticeWords = {
   'stream-back': (port: string) => `The stream on ${visible(port)} is back.`,
   'something-out': (out: readonly OutItem[], machine: Machine) =>
     out.length === 0
-      ? 'Nothing is unplugged any more.'
-      : `Still out: ${listed(out.map((each) => `the plug of ${named(each.subject, machine)} at the ${each.at}`))}. Nothing of it can be proved until it is back.`,
+      ? 'Nothing is unplugged or linked any more.'
+      : `Not as it was: ${listed(out.map((each) => outItem(each, machine)))}. Nothing of it can be proved until that is put right.`,
   written: (bytes: string) => `Written to the port: ${visible(bytes)}`,
 } as const;

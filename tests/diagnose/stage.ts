@@ -158,7 +158,7 @@ function planFor(
     case 'replug':
       return [{ after: 500, act: ({ out }) => out.delete(handled(ask.subject)) }, say('done', 700)];
     case 'look':
-      return ask.topic === 'power'
+      return ask.topic !== 'touched'
         ? [say('knob-free', 200)]
         : [
             {

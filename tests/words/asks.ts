@@ -27,8 +27,27 @@ export const actions: readonly AskAction[] = [
     (why) => ({ action: 'replug', ...plug, why }) as const,
   ),
   { action: 'clear', ...x },
-  { action: 'look', topic: 'touched', ...x },
-  { action: 'look', topic: 'power', ...x },
+  ...(['jumper', 'unjumper'] as const).map(
+    (action) => ({ action, ...x, at: 'switch', terminals: ['IN1', 'COM'] }) as const,
+  ),
+  { action: 'seek', axis: 'X' },
+  { action: 'home', axis: 'X' },
+  { action: 'home', axis: 'all' },
+  { action: 'move', axis: 'X', direction: 'negative', distance: 5, unit: 'mm' },
+  ...(['touched', 'power', 'lamp'] as const).map((topic) => ({ action: 'look', topic, ...x }) as const),
+  ...(['direction', 'reached', 'buzzed'] as const).map(
+    (topic) => ({ action: 'look', topic, axis: 'X' }) as const,
+  ),
+  ...(['trip on a dial gauge', 'way of the tool over the work'] as const).map(
+    (where) => ({ action: 'measure', quantity: 'distance', unit: 'mm', where, axis: 'X' }) as const,
+  ),
+  {
+    action: 'confirm',
+    topic: 'still-out',
+    ...x,
+    at: 'controller',
+    linked: ['IN1', 'COM'],
+  },
   { action: 'confirm', topic: 'propped', axes: ['Z'] },
   ...(['signal-plug', 'still-out', 'stop-area-clear', 'stayed-off'] as const).map(
     (topic) => ({ action: 'confirm', topic, ...x, at: 'controller' }) as const,

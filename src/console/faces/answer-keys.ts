@@ -16,6 +16,12 @@ export const answerKeys = {
   lamp: 'l',
   meter: 'm',
   'did-not': 'p',
+  positive: '+',
+  negative: '-',
+  none: '0',
+  on: 'o',
+  off: 'f',
+  value: 'v',
 } satisfies Record<Answer, string>;
 
 /** The answer of the open ask that a key gives, or undefined. */

@@ -12,9 +12,19 @@ export function jsonEvent(event: FaceEvent): JsonLine | undefined {
     case 'ask':
       return askLine(event);
     case 'ended':
-      return { kind: 'ended', id: event.id, by: event.by, ...given('answer', event.answer) };
+      return {
+        kind: 'ended',
+        id: event.id,
+        by: event.by,
+        ...given('answer', event.answer),
+        ...given('value', event.value),
+      };
     case 'heard':
       return heardLine(event);
+    case 'danger': {
+      const { id, axis, finding, text } = event;
+      return { kind: 'danger', id, axis, finding, text };
+    }
     case 'verdict':
       return verdictLine(event.verdict, event.restored);
     case 'refused':
@@ -73,13 +83,27 @@ function detailsOf(ask: Ask): JsonLine {
         distance: ask.distance,
         unit: ask.unit,
       };
+    case 'jumper':
+    case 'unjumper':
+      return { at: ask.at, terminals: ask.terminals };
+    case 'seek':
+    case 'home':
+      return { axis: ask.axis };
     case 'look':
-      return { topic: ask.topic };
+      return { topic: ask.topic, ...('axis' in ask ? { axis: ask.axis } : {}) };
+    case 'measure':
+      return {
+        quantity: ask.quantity,
+        unit: ask.unit,
+        where: ask.where,
+        ...given('axis', ask.axis),
+      };
     case 'confirm':
       return {
         topic: ask.topic,
         ...given('at', ask.at),
         ...axesLine(ask.axes),
+        ...given('axis', ask.axis),
         ...given('shows', ask.shows),
       };
     case 'hands-off':

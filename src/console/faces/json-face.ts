@@ -57,8 +57,13 @@ export function replyFrom({ text, cut }: TypedLine): Reply {
     return wrong();
   }
   if (typeof parsed !== 'object' || parsed === null) return wrong();
-  const { id, answer } = parsed as { id?: unknown; answer?: unknown };
-  return Number.isSafeInteger(id) && typeof answer === 'string'
-    ? { kind: 'answer', id: id as number, answer: visible(answer.slice(0, quoted)) }
-    : wrong();
+  const { id, answer, value } = parsed as { id?: unknown; answer?: unknown; value?: unknown };
+  if (!Number.isSafeInteger(id) || typeof answer !== 'string') return wrong();
+  if (value !== undefined && !(typeof value === 'number' && Number.isFinite(value))) return wrong();
+  return {
+    kind: 'answer',
+    id: id as number,
+    answer: visible(answer.slice(0, quoted)),
+    ...(typeof value === 'number' && { value }),
+  };
 }

@@ -4,6 +4,7 @@ import type { Face, FaceEvent, Reply, ShownAsk } from '../../session/operator.ts
 import { answerOfLine } from './answer-keys.ts';
 import { answerLines, linesFor } from './lines-text.ts';
 import { type TypedLine, typedLines } from './typed-lines.ts';
+import { typedNumber } from './typed-number.ts';
 import { writerTo } from './writer.ts';
 
 /** A press is two changes; with a little bounce, six. */
@@ -49,7 +50,8 @@ export class LinesFace implements Face {
     if (event.kind === 'ended' && event.id === this.open?.id) this.open = undefined;
     if (event.kind === 'heard' && this.isTooMuch(event.input)) return;
     const isFirst = event.kind === 'heard' && this.told.get(event.input) === 1;
-    const bell = isFirst && this.parts.bell && this.open ? '\x07' : '';
+    const rings = event.kind === 'danger' || (isFirst && this.open !== undefined);
+    const bell = rings && this.parts.bell ? '\x07' : '';
     this.say(linesFor(event, this.parts.machine), bell);
   }
 
@@ -66,6 +68,11 @@ export class LinesFace implements Face {
     }
     if (said === '?' || said.toLowerCase() === 'help') {
       this.say(answerLines(this.open));
+      return;
+    }
+    const value = this.open.answers.includes('value') && !cut ? typedNumber(said) : undefined;
+    if (value !== undefined) {
+      this.take({ kind: 'answer', id: this.open.id, answer: 'value', value });
       return;
     }
     const answer = cut ? undefined : answerOfLine(said, this.open.answers);

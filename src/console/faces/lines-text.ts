@@ -19,6 +19,8 @@ export function linesFor(event: FaceEvent, machine: Machine): readonly string[] 
       return [endedLine(event)];
     case 'heard':
       return [heardLine(event)];
+    case 'danger':
+      return [`DANGER, ${event.axis}: ${event.text}`];
     case 'verdict':
       return verdictLines(event.verdict, machine, event.restored);
     case 'refused':
@@ -68,6 +70,7 @@ function waits({ ask }: ShownAsk): string {
   if (ask.action === 'hands-off') return `Nothing to type; it takes ${secondsText(ask.seconds)}.`;
   if (ask.action === 'press' && ask.expect === 'answer')
     return `The press itself is the answer; waiting up to ${secondsText(ask.seconds)}.`;
+  if (ask.action === 'measure') return `Type the number, in ${ask.unit}; ? for what the answers mean.`;
   return 'Type ? for what they mean.';
 }
 

@@ -1,4 +1,5 @@
 import { largest } from './big-letters.ts';
+import { dangerRows } from './danger-rows.ts';
 import { answerRows, echoRow, noticeRows, topRow } from './frame-rows.ts';
 import { headline } from './headline.ts';
 import { inputRows } from './input-rows.ts';
@@ -21,6 +22,7 @@ const blank: Row = row('');
  * answers are placed first; the large letters take what they need before the inputs spread.
  */
 export function screenRows(state: ScreenState, canvas: Canvas): readonly Row[] {
+  if (state.danger !== undefined) return dangerRows(state.danger, canvas);
   const top = [topRow(state, canvas), ...noticeRows(state, canvas)];
   const whole = [...verdictRow(state), echoRow(state, canvas), ...answerRows(state, canvas)];
   const foot = whole.slice(-Math.max(1, Math.floor(canvas.height / 2)));

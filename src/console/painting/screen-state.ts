@@ -39,6 +39,11 @@ export class ScreenState {
   /** The person wants to see what the answers mean. */
   explains = false;
 
+  /** Fills the whole screen until its ask ends. */
+  danger: string | undefined;
+  /** What has been typed of a number so far. */
+  typed = '';
+
   private readonly rung = new Set<string>();
 
   constructor(machine: Machine) {
@@ -59,6 +64,9 @@ export class ScreenState {
         this.verdict = verdictLines(event.verdict, this.machine, event.restored);
         this.verdicts += 1;
         return false;
+      case 'danger':
+        this.danger = event.text;
+        return true;
       case 'refused':
         this.echo = { kind: 'said', text: `"${event.found}" is no answer here.`, at: now };
         return false;
@@ -79,6 +87,7 @@ export class ScreenState {
     const where = subject === undefined ? undefined : shortly(subject, this.machine);
     this.ask = { shown, short: askWords(shown.ask, this.machine).short, where, since: now };
     this.explains = false;
+    this.typed = '';
     this.notice = undefined;
     this.rung.clear();
   }
@@ -111,6 +120,7 @@ export class ScreenState {
         ? { kind: 'seen', text: `Seen: ${asked ?? 'done'}.`, at: now }
         : { kind: 'said', text, at: now };
     this.ask = undefined;
+    this.danger = undefined;
     return false;
   }
 

@@ -1,5 +1,5 @@
 import type { Ask } from '../../model/ask.ts';
-import type { Check, Ended, Known, Scene } from '../../model/procedure.ts';
+import type { Check, Ended, Guard, Known, Scene } from '../../model/procedure.ts';
 import { ms } from '../../model/units.ts';
 import type { CheckName, Verdict } from '../../model/verdict.ts';
 
@@ -15,6 +15,8 @@ export interface CheckRun {
   start(): Ask | undefined;
   /** The ask after the one that ended so. */
   next(ended: Ended): Ask | undefined;
+  /** Who looks on while the ask that waits is open. */
+  readonly guard: Guard | undefined;
   /** Judges what was kept; subjects without evidence come out as not tested. */
   verdicts(): readonly Verdict[];
   known(): Partial<Known>;
@@ -27,10 +29,14 @@ export function anyCheck<Item>(check: Check<Item>): AnyCheck {
 function run<Item>(check: Check<Item>, scene: Scene): CheckRun {
   const kept: Item[] = [];
   const procedure = check.gather(scene);
+  let guard: Guard | undefined;
   const untilAsk = (first: ReturnType<typeof procedure.next>): Ask | undefined => {
     let step = first;
     while (!step.done) {
-      if ('ask' in step.value) return step.value.ask;
+      if ('ask' in step.value) {
+        guard = step.value.guard;
+        return step.value.ask;
+      }
       kept.push(step.value.keep);
       step = procedure.next(afterKeeping);
     }
@@ -39,6 +45,9 @@ function run<Item>(check: Check<Item>, scene: Scene): CheckRun {
   return {
     start: () => untilAsk(procedure.next(afterKeeping)),
     next: (ended) => untilAsk(procedure.next(ended)),
+    get guard() {
+      return guard;
+    },
     verdicts: () => check.judge(kept, scene),
     known: () => check.teaches(kept, scene),
   };

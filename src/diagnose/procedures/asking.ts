@@ -1,12 +1,12 @@
 import type { Ask } from '../../model/ask.ts';
 import { allSwitches, type Switch } from '../../model/machine.ts';
-import type { Ended, Scene } from '../../model/procedure.ts';
+import type { Ended, Guard, Scene } from '../../model/procedure.ts';
 import type { StatusReading } from '../../model/reading.ts';
 import type { Missing } from '../../model/verdict.ts';
 import { lastStatus } from '../signal/track.ts';
 
 /** A piece of a procedure that asks and comes to a result. */
-export type Asking<Result> = Generator<{ readonly ask: Ask }, Result, Ended>;
+export type Asking<Result> = Generator<{ readonly ask: Ask; readonly guard?: Guard }, Result, Ended>;
 
 /** What the stream last said, carried from ask to ask. */
 export interface Latest {
@@ -15,8 +15,8 @@ export interface Latest {
   before?: StatusReading | undefined;
 }
 
-export function* put(ask: Ask, latest: Latest): Asking<Ended> {
-  const ended = yield { ask };
+export function* put(ask: Ask, latest: Latest, guard?: Guard): Asking<Ended> {
+  const ended = yield guard ? { ask, guard } : { ask };
   if (ended.by !== 'gap') latest.status = lastStatus(ended.window);
   else {
     latest.before = latest.status ?? latest.before;
