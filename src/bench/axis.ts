@@ -1,50 +1,72 @@
-import type { Contact } from './contact.ts';
+import type { Carriage } from './carriage.ts';
+import type { Drive } from './drive.ts';
+import { type HomingSettings, homingSettings } from './homing-settings.ts';
 import type { AxisTruth } from './truth.ts';
 
-/** One axis: where the controller believes it to be, where it is, and the switches it works. */
+/** One axis as the controller knows it: its count, its settings, and the motors its pulses go to. Nothing measures what they do. */
 export class Axis {
   readonly truth: AxisTruth;
-  /** The controller's count; nothing measures it. */
-  commanded = 0;
-  private position: number;
-  private readonly contacts: readonly Contact[];
+  /** What it carries where every plug is in its place. */
+  readonly carriage: Carriage;
+  readonly homing: HomingSettings;
+  acceleration: number;
+  soft: readonly [number, number];
+  /** Its motors; other axes' where plugs are crossed. */
+  drives: readonly Drive[];
+  /** Numbers of the motors that get no pulses: their side has found its switch and waits for the other. */
+  readonly waiting = new Set<number>();
+  isHomed = false;
+  private count = 0;
 
-  constructor(truth: AxisTruth, contacts: readonly Contact[]) {
+  constructor(truth: AxisTruth, carriage: Carriage, drives: readonly Drive[]) {
     this.truth = truth;
-    this.position = truth.stands;
-    this.contacts = contacts.filter((contact) => contact.truth.dog?.axis === truth.letter);
-    this.workSwitches();
+    this.carriage = carriage;
+    this.drives = drives;
+    this.homing = homingSettings(truth);
+    this.acceleration = truth.acceleration;
+    this.soft = truth.soft;
   }
 
   get letter(): string {
     return this.truth.letter;
   }
 
+  /** mm as told: whole steps. */
+  get commanded(): number {
+    const { step } = this.truth;
+    return Math.round(this.count / step) * step + 0;
+  }
+
+  /** mm, between two steps too. */
+  get counted(): number {
+    return this.count;
+  }
+
   /** mm, true. */
   get stands(): number {
-    return this.position;
+    return this.carriage.stands;
   }
 
-  /** The controller counts on whatever happens; the axis follows where its drive has power and metal lets it. */
-  step(by: number, driven: boolean): void {
-    this.commanded += by;
-    if (driven) this.moveTo(this.position + by);
+  /** The controller counts on whatever happens; the motors turn where they have power, the rest is theirs. `speed` mm/s without sign. */
+  step(by: number, speed: number, powered: boolean): void {
+    this.count += by;
+    if (!powered) return;
+    for (const [number, drive] of this.drives.entries()) if (!this.waiting.has(number)) drive.turn(by, speed);
   }
 
-  /** Moved without the controller: by hand, with the drives off. */
+  /** The place where it stands is called `value` from now on. */
+  zero(value: number): void {
+    this.count = value;
+    this.isHomed = true;
+  }
+
+  /** Everything counted is gone, as with the supply. */
+  forget(): void {
+    this.count = 0;
+    this.isHomed = false;
+  }
+
   moveTo(position: number): void {
-    const [low, high] = this.truth.stops;
-    this.position = Math.min(high, Math.max(low, position));
-    this.workSwitches();
-  }
-
-  private workSwitches(): void {
-    for (const contact of this.contacts) {
-      const { dog } = contact.truth;
-      if (!dog) continue;
-      const outwards = dog.end === 'positive' ? 1 : -1;
-      if ((this.position - dog.actuates) * outwards >= 0) contact.push('dog');
-      else if ((dog.frees - this.position) * outwards >= 0) contact.letGo('dog');
-    }
+    this.carriage.moveTo(position);
   }
 }

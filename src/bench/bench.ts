@@ -1,10 +1,11 @@
 import type { PlugEnd } from '../model/ask.ts';
 import type { Timekeeper } from '../model/source.ts';
+import type { Axis } from './axis.ts';
 import type { Contact } from './contact.ts';
 import type { Telling } from './controller.ts';
+import { type Course, homing, seek, straight } from './courses.ts';
 import { Eyes } from './eyes.ts';
 import type { LinkQuality } from './link.ts';
-import { homing, seek, straight } from './motion.ts';
 import { axisNamed, switchNamed } from './named-parts.ts';
 import { plant } from './plant.ts';
 import { RequestEar } from './request-ear.ts';
@@ -29,9 +30,11 @@ export interface BenchOptions {
 }
 
 const usual: Telling = { rate: 100, levels: true, active: true, positions: true, edges: false, volts: false };
-/** How far an axis is moved off a switch it stands on, and how far one runs on that starts by itself; mm. */
+/** How far an axis is moved off a switch it stands on, at least, and how far one runs on that starts by itself; mm. */
 const offTheSwitch = 5;
 const runsOn = 20;
+/** How far past a soft limit a target may be by rounding, mm. */
+const tolerated = 0.01;
 
 /** The simulated machine as hands meet it. Subjects it does not know are refused with a HandRefused. */
 export class Bench {
@@ -82,8 +85,7 @@ export class Bench {
     const { contact } = switchNamed(this.world, subject).leg;
     contact.push('hand');
     if (!contact.truth.stop || this.world.quirks.powerStaysOn) return;
-    this.world.drives.on = false;
-    this.world.drives.cameBack = false;
+    this.world.cutPower();
   }
 
   /** Lets go, unlatches a stop, frees a lever that sticks, moves an axis off a switch it stands on. */
@@ -115,25 +117,29 @@ export class Bench {
 
   /** Towards the home end until its input is active; a controller in fault starts nothing. */
   seek(letter: string): void {
-    const axis = axisNamed(this.world, letter);
-    this.begin(seek(axis, this.homeInputOf(axis.truth.homeInput)), 'homing');
+    this.begin([axisNamed(this.world, letter)], 'homing', (axis) => seek(axis, this.isActive));
   }
 
+  /** One axis, or all in the order set. */
   home(letter: string): void {
     const { axes } = this.world;
-    const chosen = letter === 'all' ? [...axes].reverse() : [axisNamed(this.world, letter)];
-    const isActive = (input: string) => this.homeInputOf(input);
-    function* all() {
-      for (const axis of chosen) if (!(yield* homing(axis, isActive(axis.truth.homeInput)))) return false;
-      return true;
-    }
-    this.begin(all(), 'homing');
+    const chosen = letter === 'all' ? [...axes] : [axisNamed(this.world, letter)];
+    const inOrder = chosen.sort((a, b) => a.homing.homeOrder - b.homing.homeOrder);
+    this.begin(inOrder, 'homing', (axis) => homing(axis, this.isActive));
   }
 
   /** `distance` in mm, signed as the controller counts; `speed` in mm/s, left out: as fast as it positions. */
   move(letter: string, distance: number, speed?: number): void {
     const axis = axisNamed(this.world, letter);
-    this.begin(straight(axis, distance, speed ?? axis.truth.rapid), 'moving');
+    const target = axis.counted + distance;
+    const [low, high] = axis.soft;
+    if (axis.isHomed && (target < low - tolerated || target > high + tolerated)) {
+      if (this.world.controller.activity !== 'still') return;
+      this.world.controller.activity = 'fault';
+      return;
+    }
+    const fastest = axis.truth.rapid;
+    this.begin([axis], 'moving', () => straight(axis, distance, Math.min(speed ?? fastest, fastest)));
   }
 
   /** The person clears a halt by her own control. */
@@ -143,44 +149,44 @@ export class Bench {
   }
 
   power(what: 'motors' | 'controller', to: 'off' | 'on'): void {
-    const { controller, drives, contacts, quirks, motion } = this.world;
+    const { controller, drives, contacts, quirks } = this.world;
     if (what === 'motors') {
       const held = contacts.some((contact) => contact.truth.stop && contact.operated);
       drives.on = to === 'on' && (!held || quirks.powerStaysOn);
     } else if (to === 'on') controller.powerOn();
-    else {
-      motion.stop();
-      controller.powerOff();
-    }
+    else this.world.powerOff();
   }
 
   plant(fault: string): void {
     plant(this.world, fault);
   }
 
-  private begin(...[course, as]: Parameters<World['motion']['start']>): void {
-    const { controller, motion } = this.world;
-    if (controller.powered && controller.activity !== 'fault') motion.start(course, as);
+  /** A controller in fault starts nothing. */
+  private begin(axes: readonly Axis[], as: 'moving' | 'homing', course: (axis: Axis) => Course): void {
+    const { controller, motion, quirks, isAtLimit } = this.world;
+    if (!controller.powered || controller.activity === 'fault' || (quirks.refusesAtLimit && isAtLimit))
+      return;
+    motion.start(inTurn(axes, course, quirks.beforeMotion), as);
   }
 
-  private homeInputOf(input: string): () => boolean {
-    return () => this.world.stage(input)?.active === '1';
-  }
+  private readonly isActive = (input: string): boolean => this.world.isActive(input);
 
   private comeBack(): void {
     this.world.drives.cameBack = true;
     this.world.drives.on = true;
     const [axis] = this.world.axes;
-    if (axis) this.begin(straight(axis, runsOn, axis.truth.approach), 'moving');
+    if (axis) this.begin([axis], 'moving', () => straight(axis, runsOn, axis.truth.approach));
   }
 
   /** By hand where the drives are off, else by the controller's own control. */
-  private moveOff({ touched, truth: { dog } }: Contact): void {
-    if (!touched || !dog) return;
-    const inwards = dog.end === 'positive' ? -offTheSwitch : offTheSwitch;
-    const axis = axisNamed(this.world, dog.axis);
-    if (this.world.drives.on) this.begin(straight(axis, inwards, axis.truth.approach), 'moving');
-    else axis.moveTo(axis.stands + inwards);
+  private moveOff(contact: Contact): void {
+    const dog = this.world.dogs.find((each) => each.contact === contact);
+    if (!dog || !contact.touched) return;
+    const axis = axisNamed(this.world, contact.truth.dog?.axis ?? '');
+    const clear = (axis.stands - dog.frees) * dog.outwards + offTheSwitch / 2;
+    const by = -dog.outwards * Math.max(offTheSwitch, clear);
+    if (this.world.drives.on) this.begin([axis], 'moving', () => straight(axis, by, axis.truth.approach));
+    else axis.moveTo(axis.stands + by);
   }
 
   private setPlug(subject: string, at: PlugEnd, out: boolean): void {
@@ -189,4 +195,16 @@ export class Bench {
     else this.world.wiring.setConnector(line.truth.connector, out);
     this.world.refresh();
   }
+}
+
+function* inTurn(
+  axes: readonly Axis[],
+  course: (axis: Axis) => Course,
+  before: readonly ((axis: Axis) => void)[],
+): Course {
+  for (const axis of axes) {
+    for (const each of before) each(axis);
+    if (!(yield* course(axis))) return false;
+  }
+  return true;
 }

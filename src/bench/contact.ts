@@ -18,6 +18,8 @@ export class Contact {
   sticks = false;
   /** Every second push of a hand slips off before the blades move. */
   slips = false;
+  /** Blades without a snap action: worked more slowly than this they flutter for as long as they are held, mm/s. */
+  fluttersBelow = 0;
   private readonly pushes = new Set<Push>();
   private readonly time: Timekeeper;
   private readonly random: Random;
@@ -33,6 +35,11 @@ export class Contact {
     this.random = random;
     this.changed = changed;
     this.closed = this.target;
+  }
+
+  /** The input whose line it is on. */
+  get input(): string {
+    return this.truth.subject.split('/')[0] ?? '';
   }
 
   get conducts(): boolean {
@@ -53,11 +60,13 @@ export class Contact {
     return byHand || [...this.pushes].some((push) => push !== 'hand');
   }
 
-  push(by: Push): void {
+  /** `speed` mm/s, of what pushes. */
+  push(by: Push, speed = Number.POSITIVE_INFINITY): void {
     if (this.pushes.has(by)) return;
     if (by === 'hand') this.handPushes++;
     this.pushes.add(by);
-    this.follow();
+    if (speed > 0 && speed < this.fluttersBelow) this.flutter();
+    else this.follow();
   }
 
   /** A hand that lets go of a sticking lever leaves it in; one that takes hold of it again frees it. */
@@ -81,6 +90,13 @@ export class Contact {
   private get target(): boolean {
     if (this.blades !== 'free') return this.blades === 'welded';
     return (this.kind === 'normally closed') !== this.operated;
+  }
+
+  /** Neither open nor closed for longer than any filter waits. */
+  private flutter(): void {
+    this.calm();
+    this.set(!this.closed);
+    this.settling = [this.time.after(ms(this.random.within(0.4, 2)), () => this.flutter())];
   }
 
   private follow(): void {

@@ -2,96 +2,92 @@ import type { Activity } from '../model/reading.ts';
 import type { Timekeeper } from '../model/source.ts';
 import { ms } from '../model/units.ts';
 import type { Axis } from './axis.ts';
-
-/** One straight stretch of an axis at constant speed, signed mm and mm/s; ends early where `until` is met. */
-export interface Stretch {
-  readonly axis: Axis;
-  readonly by: number;
-  readonly speed: number;
-  readonly until?: () => boolean;
-}
-
-/** Yields stretches one after the other and is told of each whether its `until` was met; returns whether all went well. */
-export type Course = Generator<Stretch, boolean, boolean>;
-
-/** One straight move; `speed` mm/s. */
-export function* straight(axis: Axis, by: number, speed: number): Course {
-  yield { axis, by, speed };
-  return true;
-}
-
-/** Runs to the home end until the input is active, and stops there. */
-export function* seek(axis: Axis, isActive: () => boolean): Course {
-  const { homes, stops, approach } = axis.truth;
-  const outwards = homes === 'positive' ? 1 : -1;
-  const farthest = (stops[1] - stops[0]) * 1.2;
-  return yield { axis, by: outwards * farthest, speed: approach, until: isActive };
-}
-
-/** Approach, trip, back off, slow approach, trip, release; counts from the home value where it then stands. */
-export function* homing(axis: Axis, isActive: () => boolean): Course {
-  const { homes, backOff, approach, slow, homeValue } = axis.truth;
-  const outwards = homes === 'positive' ? 1 : -1;
-  if (!(yield* seek(axis, isActive))) return false;
-  yield { axis, by: -outwards * backOff, speed: approach };
-  const again = yield { axis, by: outwards * backOff * 2, speed: slow, until: isActive };
-  if (!again) return false;
-  yield { axis, by: -outwards * backOff, speed: slow };
-  axis.commanded = homeValue;
-  return !isActive();
-}
+import type { Course } from './courses.ts';
+import { type Stretch, StretchRun } from './stretch.ts';
 
 /** How finely motion is stepped, ms: 0.06 mm at the fastest. */
 const stepEvery = ms(1);
 
+export interface MotionOf {
+  readonly time: Timekeeper;
+  /** Whether the drives have power. */
+  readonly powered: () => boolean;
+  readonly show: (activity: Activity) => void;
+  /** How long the inputs' filter holds a change back, ms. */
+  readonly filterMs: () => number;
+}
+
 /** Carries out one course at a time. */
 export class Motion {
-  private readonly time: Timekeeper;
-  private readonly driven: () => boolean;
-  private readonly show: (activity: Activity) => void;
+  private readonly own: MotionOf;
   private takeBack: (() => void) | undefined;
+  private run: StretchRun | undefined;
+  private halting = false;
+  /** What the course under way is shown as. */
+  as: 'moving' | 'homing' = 'moving';
 
-  constructor(time: Timekeeper, driven: () => boolean, show: (activity: Activity) => void) {
-    this.time = time;
-    this.driven = driven;
-    this.show = show;
+  constructor(own: MotionOf) {
+    this.own = own;
   }
 
   get underWay(): boolean {
     return this.takeBack !== undefined;
   }
 
+  /** What moves, and how fast, signed mm/s. */
+  get now(): { readonly axis: Axis; readonly velocity: number } | undefined {
+    return this.run && { axis: this.run.stretch.axis, velocity: this.run.velocity };
+  }
+
   start(course: Course, as: 'moving' | 'homing'): void {
     this.stop();
-    this.show(as);
+    this.as = as;
+    this.own.show(as);
     this.go(course, course.next());
   }
 
-  /** Stands still where it is, at once. */
+  /** No more pulses, at once. */
   stop(): void {
     if (!this.takeBack) return;
-    this.takeBack();
-    this.takeBack = undefined;
-    this.show('still');
+    this.end('still');
+  }
+
+  /** Comes to rest down its ramp, after its reaction, and ends in a fault. */
+  halt(): void {
+    const { run } = this;
+    if (!run || this.halting) return;
+    this.halting = true;
+    run.brake();
   }
 
   private go(course: Course, next: IteratorResult<Stretch, boolean>): void {
     if (next.done) {
-      this.takeBack = undefined;
-      this.show(next.value ? 'still' : 'fault');
+      this.end(next.value ? 'still' : 'fault');
       return;
     }
-    const { axis, by, speed, until } = next.value;
-    const startedAt = this.time.now();
-    let gone = 0;
+    const { time, powered, filterMs } = this.own;
+    const run = new StretchRun(next.value, filterMs());
+    this.run = run;
+    let from = time.now();
     const step = () => {
-      const due = Math.min(Math.abs(by), ((this.time.now() - startedAt) / 1000) * speed);
-      axis.step(Math.sign(by) * (due - gone), this.driven());
-      gone = due;
-      const met = until?.() ?? false;
-      if (met || gone >= Math.abs(by)) this.go(course, course.next(met));
-      else this.takeBack = this.time.after(stepEvery, step);
+      const now = time.now();
+      const end = run.run(now - from, powered());
+      from = now;
+      // Its switches may have stopped it on the way.
+      if (this.run !== run) return;
+      if (!end) this.takeBack = time.after(stepEvery, step);
+      else if (this.halting) this.end('fault');
+      else this.go(course, course.next(end));
     };
-    this.takeBack = this.time.after(stepEvery, step);
+    this.takeBack = time.after(stepEvery, step);
+  }
+
+  private end(activity: Activity): void {
+    this.takeBack?.();
+    this.takeBack = undefined;
+    this.run?.stretch.axis.waiting.clear();
+    this.run = undefined;
+    this.halting = false;
+    this.own.show(activity);
   }
 }

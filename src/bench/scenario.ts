@@ -119,30 +119,34 @@ inputs:
       flap: { place: hinge side of the front dust flap }
       hatch: { place: frame of the chip hatch at the back }
 axes:
-  X: { travel: 610 mm, homes: negative, positive: right, moves: tool, soft: [1, 606], hard: [-2, 609], home value: 0, back-off: 2 mm, approach speed: 900 mm/min, rapid: 3600 mm/min, acceleration: 300 mm/s2, reaction: 10 ms, step: 0.0125 mm, home order: 2 }
-  Y: { travel: 440 mm, homes: negative, positive: back, moves: tool, soft: [1, 436], hard: [-2, 439], home value: 0, back-off: 2 mm, approach speed: 900 mm/min, rapid: 3600 mm/min, acceleration: 300 mm/s2, reaction: 10 ms, step: 0.0125 mm, home order: 2 }
-  Z: { travel: 95 mm, homes: positive, positive: top, moves: tool, soft: [-91, -1], home value: 0, back-off: 2 mm, approach speed: 300 mm/min, rapid: 1200 mm/min, acceleration: 150 mm/s2, reaction: 10 ms, step: 0.005 mm, home order: 1 }
+  X: { travel: 610 mm, homes: negative, positive: right, moves: tool, soft: [0, 606], hard: [-3, 609], home value: 0, back-off: 3 mm, approach speed: 900 mm/min, rapid: 3600 mm/min, acceleration: 300 mm/s2, reaction: 10 ms, step: 0.0125 mm, home order: 2 }
+  Y: { travel: 440 mm, homes: negative, positive: back, moves: tool, soft: [0, 436], hard: [-3, 439], home value: 0, back-off: 3 mm, approach speed: 900 mm/min, rapid: 3600 mm/min, acceleration: 300 mm/s2, reaction: 10 ms, step: 0.0125 mm, home order: 2 }
+  Z: { travel: 95 mm, homes: positive, positive: top, moves: tool, soft: [-91, 0], home value: 0, back-off: 3 mm, approach speed: 300 mm/min, rapid: 1200 mm/min, acceleration: 150 mm/s2, reaction: 10 ms, step: 0.005 mm, home order: 1 }
 `;
 
 /** The machine behind the file: here the two agree, until a fault is planted. */
 export const scenario: MachineTruth = {
   inputs: [
-    limit('x-home', 'P1', { axis: 'X', end: 'negative', actuates: -2, frees: -1.6 }),
+    limit('x-home', 'P1', { axis: 'X', end: 'negative', actuates: -3, frees: -2.6 }),
     limit('x-far', 'P1', { axis: 'X', end: 'positive', actuates: 609, frees: 608.6 }),
-    limit('y-home', 'P1', { axis: 'Y', end: 'negative', actuates: -2, frees: -1.6 }),
+    limit('y-home', 'P1', { axis: 'Y', end: 'negative', actuates: -3, frees: -2.6 }),
     limit('y-far', 'P2', { axis: 'Y', end: 'positive', actuates: 439, frees: 438.6 }),
-    limit('z-home', 'P2', { axis: 'Z', end: 'positive', actuates: 2, frees: 1.7 }),
+    limit('z-home', 'P2', { axis: 'Z', end: 'positive', actuates: 3, frees: 2.7 }),
     input('probe', 'P3', [closed('probe')]),
     input('stop', 'P4', [{ ...closed('stop'), stop: true }]),
     input('doors', 'P4', [closed('doors/flap'), closed('doors/hatch')]),
   ],
   axes: [
-    axis({ letter: 'X', stops: [-5, 612], stands: 231.4, homes: 'negative', homeInput: 'x-home' }),
-    axis({ letter: 'Y', stops: [-5, 442], stands: 158.75, homes: 'negative', homeInput: 'y-home' }),
+    axis({ letter: 'X', stops: [-12, 618], stands: 231.4, homeInputs: ['x-home'], soft: [0, 606] }),
+    axis({ letter: 'Y', stops: [-12, 448], stands: 158.75, homeInputs: ['y-home'], soft: [0, 436] }),
     {
-      ...axis({ letter: 'Z', stops: [-94, 4], stands: -37.2, homes: 'positive', homeInput: 'z-home' }),
+      ...axis({ letter: 'Z', stops: [-94, 7], stands: -37.2, homeInputs: ['z-home'], soft: [-91, 0] }),
+      homes: 'positive',
+      homeOrder: 1,
       approach: 5,
       rapid: 20,
+      acceleration: 150,
+      step: 0.005,
     },
   ],
 };
@@ -160,6 +164,20 @@ function closed(subject: string): SwitchTruth {
   return { subject, contact: 'normally closed', stop: false };
 }
 
-function axis(own: Pick<AxisTruth, 'letter' | 'stops' | 'stands' | 'homes' | 'homeInput'>): AxisTruth {
-  return { ...own, homeValue: 0, backOff: 2, approach: 15, slow: 2, rapid: 60 };
+function axis(own: Pick<AxisTruth, 'letter' | 'stops' | 'stands' | 'homeInputs' | 'soft'>): AxisTruth {
+  return {
+    ...own,
+    turns: false,
+    motors: 1,
+    homes: 'negative',
+    homeValue: 0,
+    homeOrder: 2,
+    backOff: 3,
+    approach: 15,
+    slow: 2,
+    rapid: 60,
+    acceleration: 300,
+    reaction: 10,
+    step: 0.0125,
+  };
 }

@@ -40,20 +40,39 @@ export interface Dog {
   readonly end: 'negative' | 'positive';
   readonly actuates: number;
   readonly frees: number;
+  /** Past this way outwards of `actuates` the switch is free once more; left out: it stays operated up to the metal. */
+  readonly length?: number;
+  /** Which side of a beam with two motors carries it; left out: the first. */
+  readonly side?: 0 | 1;
 }
 
-/** True position is counted as the controller would count it after a good homing. Lengths mm, speeds mm/s. */
+/**
+ * True position is counted as the controller would count it after a good homing. Lengths mm, speeds mm/s, mm/s²; degrees in their place on an
+ * axis that turns.
+ */
 export interface AxisTruth {
   readonly letter: string;
-  /** Where the axis meets solid metal. */
+  readonly turns: boolean;
+  /** Two where one motor drives either side of a beam. */
+  readonly motors: 1 | 2;
+  /** Where the axis meets solid metal; none on an axis that turns. */
   readonly stops: readonly [number, number];
   /** Where it stands when the bench starts; the controller counts from zero there, as any does before it was homed. */
   readonly stands: number;
   readonly homes: 'negative' | 'positive';
-  readonly homeInput: string;
+  /** One, or one for each motor. */
+  readonly homeInputs: readonly string[];
   readonly homeValue: number;
+  readonly homeOrder: number;
   readonly backOff: number;
   readonly approach: number;
   readonly slow: number;
   readonly rapid: number;
+  readonly acceleration: number;
+  /** ms from the contact to the start of braking, at most. */
+  readonly reaction: number;
+  /** What one step of the motor moves. */
+  readonly step: number;
+  /** Heeded by moves once the axis was homed. */
+  readonly soft: readonly [number, number];
 }

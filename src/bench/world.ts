@@ -1,8 +1,11 @@
 import type { Timekeeper } from '../model/source.ts';
 import { type Millis, ms } from '../model/units.ts';
 import { Axis } from './axis.ts';
+import { Carriage } from './carriage.ts';
 import { Contact } from './contact.ts';
 import { Controller, type Telling } from './controller.ts';
+import { Dog } from './dog.ts';
+import { Drive } from './drive.ts';
 import { FieldLine } from './field-line.ts';
 import { InputStage } from './input-stage.ts';
 import { Motion } from './motion.ts';
@@ -21,7 +24,16 @@ export interface Quirks {
   restartsOnUnlatch: boolean;
   /** Inputs whose plug, pulled the next time, makes the controller's supply dip. */
   readonly restartsOnUnplug: Set<string>;
+  /** Brakes and goes into fault where a move trips a limit; else it only reports it. While homing no limit is heeded. */
+  heedsLimits: boolean;
+  /** With any limit active nothing is started. */
+  refusesAtLimit: boolean;
+  /** Called before an axis sets off. */
+  readonly beforeMotion: ((axis: Axis) => void)[];
 }
+
+/** A motor without power lets its axis run on against friction, mm/s² (no source: about what a screw drive drags). */
+const dragsAt = 1500;
 
 /** All parts of the simulated machine, put together; what each does to the next is only said here. */
 export class World {
@@ -32,6 +44,7 @@ export class World {
   readonly stages: readonly InputStage[];
   /** By terminal; undefined where an input is not told by its circuit. */
   private readonly circuits: readonly (PlayedCircuit | undefined)[];
+  readonly dogs: readonly Dog[];
   readonly axes: readonly Axis[];
   readonly controller: Controller;
   readonly motion: Motion;
@@ -41,6 +54,9 @@ export class World {
     powerStaysOn: false,
     restartsOnUnlatch: false,
     restartsOnUnplug: new Set(),
+    heedsLimits: true,
+    refusesAtLimit: false,
+    beforeMotion: [],
   };
   private readonly seed: number;
   private readonly endings: (() => void)[] = [];
@@ -63,15 +79,25 @@ export class World {
     this.contacts = lines.flatMap((line) => line.legs.map(({ contact }) => contact));
     this.wiring = new Wiring(lines);
     this.circuits = lines.map((line) => this.played(line));
-    this.axes = truth.axes.map((axis) => new Axis(axis, this.contacts));
+    this.axes = truth.axes.map((axis) => {
+      const carriage = new Carriage(axis);
+      return new Axis(
+        axis,
+        carriage,
+        Array.from({ length: axis.motors }, (_, side) => new Drive(carriage, side)),
+      );
+    });
+    this.dogs = this.contacts.flatMap((contact) => this.dogOf(contact) ?? []);
     this.controller = new Controller(telling, time, this.stages, this.axes, this.random('link'));
-    this.motion = new Motion(
+    this.motion = new Motion({
       time,
-      () => this.drives.on,
-      (activity) => {
+      powered: () => this.drives.on,
+      show: (activity) => {
         if (this.controller.activity !== 'fault') this.controller.activity = activity;
       },
-    );
+      filterMs: () => Math.max(...this.stages.map(({ debounce }) => debounce)),
+    });
+    for (const { carriage } of this.axes) carriage.worked(0);
     this.refresh();
   }
 
@@ -111,11 +137,33 @@ export class World {
     for (const stage of this.stages) stage.sleep();
   }
 
-  /** Supply gone and back at once: everything counted is lost. */
+  /** Supply gone and back at once. */
   restart(): void {
+    this.powerOff();
+    this.controller.powerOn();
+  }
+
+  /** Everything counted is lost. */
+  powerOff(): void {
     this.motion.stop();
     this.controller.powerOff();
-    this.controller.powerOn();
+    for (const axis of this.axes) axis.forget();
+  }
+
+  /** The drives lose their power: what moved runs on by its own weight, uncounted. */
+  cutPower(): void {
+    this.drives.on = false;
+    this.drives.cameBack = false;
+    const { now } = this.motion;
+    if (now) now.axis.moveTo(now.axis.stands + (now.velocity * Math.abs(now.velocity)) / (2 * dragsAt));
+  }
+
+  isActive(input: string): boolean {
+    return this.stage(input)?.active === '1';
+  }
+
+  get isAtLimit(): boolean {
+    return this.truth.inputs.some(({ limit, name }) => limit && this.isActive(name));
   }
 
   private played(line: FieldLine): PlayedCircuit | undefined {
@@ -142,8 +190,24 @@ export class World {
     if (stage.active !== '1') return;
     const isStop = input.switches.some(({ stop }) => stop);
     if (isStop) this.motion.stop();
-    if (!input.limit || !this.quirks.haltsAtLimit) return;
-    this.motion.stop();
-    if (this.controller.powered) this.controller.activity = 'fault';
+    if (input.limit) this.limitTripped(input.name);
+  }
+
+  private limitTripped(input: string): void {
+    const { motion, quirks } = this;
+    const homing = motion.as === 'homing' ? motion.now?.axis : undefined;
+    if (quirks.haltsAtLimit && !homing?.homing.inputs.includes(input)) {
+      motion.halt();
+      if (this.controller.powered) this.controller.activity = 'fault';
+    } else if (quirks.heedsLimits && !homing) motion.halt();
+  }
+
+  private dogOf(contact: Contact): Dog | undefined {
+    const { dog } = contact.truth;
+    const carriage = this.axes.find(({ letter }) => letter === dog?.axis)?.carriage;
+    if (!dog || !carriage) return undefined;
+    const live = new Dog(contact, dog);
+    carriage.dogs.push(live);
+    return live;
   }
 }

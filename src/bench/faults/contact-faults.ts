@@ -53,8 +53,9 @@ export const contactFaults = {
     contact.habit = worn;
   }),
   'held-at-rest': onSwitch('the axis stands on the switch', (world, { contact }) => {
-    const { dog, subject } = contact.truth;
-    const axis = world.axes.find(({ letter }) => letter === dog?.axis);
+    const { subject } = contact.truth;
+    const dog = world.dogs.find((each) => each.contact === contact);
+    const axis = world.axes.find(({ letter }) => letter === contact.truth.dog?.axis);
     if (!dog || !axis)
       throw new ToolError(
         'wrong-usage',
