@@ -93,13 +93,13 @@ describeWithSocat('a relay between a controller and a program', () => {
     socket.write(up);
     await Promise.all([
       controller.write(down),
-      until(() => length >= down.length && controller.length >= up.length, 90_000),
+      until(() => length >= down.length && controller.length >= up.length, 240_000),
     ]);
     expect(Buffer.concat(heard).equals(down)).toBe(true);
     expect(controller.heard().equals(up)).toBe(true);
     expect(relay.counts).toEqual({ fromController: 10_000_000, fromProgram: 10_000_000, notSent: 0 });
     socket.destroy();
-  }, 120_000);
+  }, 270_000);
 
   it('keeps what passed in a capture, both directions', async () => {
     await begin();
@@ -161,7 +161,7 @@ describeWithSocat('a relay between a controller and a program', () => {
     });
     const sent = randomBytes(12_000_000);
     await controller.write(sent);
-    await until(() => relay.counts.fromController === sent.length && length === sent.length, 60_000);
+    await until(() => relay.counts.fromController === sent.length && length === sent.length, 150_000);
     expect(kinds()).toEqual(expect.arrayContaining(['program-stuck', 'program-left']));
     const again = await program();
     again.once('data', (bytes) => expect(bytes.toString()).toBe('still here'));
@@ -169,7 +169,7 @@ describeWithSocat('a relay between a controller and a program', () => {
     await once(again, 'data');
     for (const each of [socket, beside, again]) each.destroy();
     await listener.close();
-  }, 90_000);
+  }, 200_000);
 
   it('goes on without a program, and refuses a second beside the first', async () => {
     await begin();
