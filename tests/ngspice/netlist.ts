@@ -7,6 +7,7 @@ import {
   type Node,
   nodesOf,
   type Switch,
+  type UnitPosition,
 } from '../../src/diagnose/circuit/network.ts';
 
 /**
@@ -16,6 +17,8 @@ import {
 export const runs = {
   find: { shuntOhms: 1e12, options: 'reltol=1e-3 abstol=1e-9 vntol=1e-2' },
   solve: { shuntOhms: 1e9, options: 'reltol=1e-6 abstol=1e-13 vntol=1e-7' },
+  /** A shunt that carries what a logic pin leaks, in and out. */
+  leak: { shuntOhms: 1e7, options: 'reltol=1e-5 abstol=1e-12 vntol=1e-5' },
   coarse: { shuntOhms: 1e9, options: 'reltol=1e-5 abstol=1e-11 vntol=1e-5' },
 } as const;
 export type Run = keyof typeof runs;
@@ -136,11 +139,12 @@ function switchLine(element: Switch, works: boolean, id: string, from: string, t
   return `R${id} ${from} ${to} ${conducts ? element.closedOhms : element.openOhms}`;
 }
 
-/** How far a control stands above its threshold, by voltages and sensed currents of one network. */
+/** How far a control stands above the threshold of a unit, by voltages and sensed currents of one network. */
 export const aboveThreshold = (
   control: Control,
   volts: (node: Node) => number,
   amps: (part: string) => number,
+  unit: UnitPosition = middling,
 ): number =>
   (control.by === 'voltage' ? volts(control.plus) - volts(control.minus) : amps(control.through)) -
-  (control.off + middling * (control.on - control.off));
+  (control.off + unit * (control.on - control.off));
