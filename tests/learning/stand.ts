@@ -6,7 +6,9 @@ import { virtualTime } from '../../src/bench/virtual-time.ts';
 import type { Ask } from '../../src/model/ask.ts';
 import type { Machine } from '../../src/model/machine.ts';
 import { readMachineFile } from '../../src/model/machine-file/read.ts';
+import type { Timekeeper } from '../../src/model/source.ts';
 import type { StreamRequest } from '../../src/model/stream-description.ts';
+import { ms } from '../../src/model/units.ts';
 import type { LearnOutcome } from '../../src/session/learning/course.ts';
 import { runLearning } from '../../src/session/learning/run.ts';
 import type { Reply } from '../../src/session/operator.ts';
@@ -16,6 +18,8 @@ export interface LearnStand {
   readonly hands?: HandsOptions;
   readonly request?: StreamRequest;
   readonly machine?: Machine;
+  /** How many times as long as usual she takes for everything she does and says. */
+  readonly pace?: number;
 }
 export interface LearnRun {
   readonly outcome: LearnOutcome;
@@ -33,13 +37,19 @@ export async function learnOn({
   hands,
   request,
   machine = scenarioMachine,
+  pace = 1,
 }: LearnStand): Promise<LearnRun> {
   const time = virtualTime();
   const bench = new Bench(time, options);
   const asks: Ask[] = [];
   const capture: string[] = [];
   let take: (reply: Reply) => void = () => {};
-  const person = simulatedHands(bench, time, (id, answer) => take({ kind: 'answer', id, answer }), hands);
+  const person = simulatedHands(
+    bench,
+    atPace(time, pace),
+    (id, answer) => take({ kind: 'answer', id, answer }),
+    hands,
+  );
   const source = benchSource(bench, time);
   let over = false;
   const running = runLearning({
@@ -78,3 +88,9 @@ export async function learnOn({
   bench.shutDown();
   return { outcome: await running, asks, capture };
 }
+
+/** A clock that runs so many times slower. */
+const atPace = ({ now, after }: Timekeeper, pace: number): Timekeeper => ({
+  now: () => ms(now() / pace),
+  after: (delay, then) => after(ms(delay * pace), then),
+});

@@ -1,7 +1,8 @@
-import { mayBeMissing, type Part } from '../../model/stream-description.ts';
+import { absent, mayBeMissing, type Part } from '../../model/stream-description.ts';
 import type { Trial } from './observed.ts';
 import { partsIn, rare } from './parts.ts';
-import type { Series } from './series.ts';
+import { type Run, runsAmong, runsOf } from './runs.ts';
+import type { Column, Series } from './series.ts';
 
 /** Something in the stream with two states, and in which trials it left the one it has at rest. */
 export interface Answer {
@@ -23,72 +24,88 @@ export interface Answer {
 
 const mostAway = 24;
 
-/** Every two-valued thing in a name that had one state at rest. `membersOf` gives the lines in which it might have been missing. */
+/** Every two-valued thing of every series that had one state at rest and left it. `membersOf` gives the lines in which one might have been missing. */
 export function answersIn(
-  series: Series,
+  all: readonly Series[],
   trials: readonly Trial[],
   trialOf: Int32Array,
-  members: readonly number[],
+  membersOf: (series: Series) => readonly number[],
 ): readonly Answer[] {
-  return partsIn(series).flatMap(({ part, symbols }) => {
-    const { at, told } = mayBeMissing(part) ? filled(series, symbols, members) : plain(series, symbols);
-    const rest = mostAtRest(at, told, trials, trialOf);
-    if (rest === undefined) return [];
-    const others = commonIn(told).filter((symbol) => symbol !== rest);
-    if (others.length > mostAway) return [];
-    return others.map((away) => answer({ series, part, rest, away, at, told, trials, trialOf, others }));
+  // Kinds of lines that share a column share what is found in it.
+  const known = new Map<Column, ReturnType<typeof inColumn>>();
+  return all.flatMap((series) => {
+    const { column, field } = series;
+    const found = known.get(column) ?? inColumn(field, column, trials, trialOf);
+    known.set(column, found);
+    const sets = found.sets.flatMap(({ part, symbols }) =>
+      inPart(part, [...symbols, absent], runsAmong(column, membersOf(series), trialOf), trials),
+    );
+    return [...found.answers, ...sets].map((answer) => ({ series, ...answer }));
   });
 }
 
-const plain = (series: Series, symbols: readonly (string | undefined)[]) => ({
-  at: series.at,
-  told: series.values.map((value) => symbols[value]),
-});
-
-/** Where a name is missing from a line of its kind, what it would hold is not there. */
-function filled(series: Series, symbols: readonly (string | undefined)[], members: readonly number[]) {
-  const held = new Map(series.at.map((index, i) => [index, symbols[series.values[i] ?? 0]]));
-  return { at: members, told: members.map((index) => (held.has(index) ? held.get(index) : 'not there')) };
+/** What holds in every line of the column, and the parts that need to know in which lines the name is missing. */
+function inColumn(field: string, column: Column, trials: readonly Trial[], trialOf: Int32Array) {
+  const parts = partsIn(field, column);
+  const runs = parts.length > 0 ? runsOf(column, trialOf) : [];
+  return {
+    answers: parts
+      .filter(({ part }) => !mayBeMissing(part))
+      .flatMap(({ part, symbols }) => inPart(part, symbols, runs, trials)),
+    sets: parts.filter(({ part }) => mayBeMissing(part)),
+  };
 }
 
-/** Texts that came more often than damage makes them. */
-function commonIn(told: readonly (string | undefined)[]): readonly string[] {
-  const counts = new Map<string, number>();
-  for (const symbol of told) if (symbol !== undefined) counts.set(symbol, (counts.get(symbol) ?? 0) + 1);
-  return [...counts].filter(([, count]) => count > Math.max(1, told.length * rare)).map(([symbol]) => symbol);
-}
+type Symbols = readonly (string | undefined)[];
+type Found = Omit<Answer, 'series'>;
 
-function mostAtRest(
-  at: readonly number[],
-  told: readonly (string | undefined)[],
+/** `symbols` gives what each text shows; where a name may be missing, the last of them is what stands for that. */
+function inPart(
+  part: Part,
+  symbols: Symbols,
+  runs: readonly Run[],
   trials: readonly Trial[],
-  trialOf: Int32Array,
-): string | undefined {
+): readonly Found[] {
+  const shown = ({ value }: Run) => symbols[value < 0 ? symbols.length - 1 : value];
   const counts = new Map<string, number>();
+  const atRest = new Map<string, number>();
   let all = 0;
-  for (const [i, index] of at.entries()) {
-    const symbol = told[i];
-    if (symbol === undefined || trials[trialOf[index] ?? -1]?.asked.kind !== 'rest') continue;
-    all++;
-    counts.set(symbol, (counts.get(symbol) ?? 0) + 1);
+  let resting = 0;
+  for (const run of runs) {
+    all += run.lines;
+    const symbol = shown(run);
+    if (symbol === undefined) continue;
+    counts.set(symbol, (counts.get(symbol) ?? 0) + run.lines);
+    if (trials[run.trial]?.asked.kind !== 'rest') continue;
+    resting += run.lines;
+    atRest.set(symbol, (atRest.get(symbol) ?? 0) + run.lines);
   }
-  const [most] = [...counts].sort(([, a], [, b]) => b - a);
-  return most && most[1] > all * 0.9 ? most[0] : undefined;
+  const [most] = [...atRest].sort(([, a], [, b]) => b - a);
+  if (!most || most[1] <= resting * 0.9) return [];
+  const [rest] = most;
+  // Texts that came more often than damage makes them.
+  const others = [...counts]
+    .filter(([symbol, count]) => symbol !== rest && count > Math.max(1, all * rare))
+    .map(([symbol]) => symbol);
+  if (others.length > mostAway) return [];
+  return others
+    .map((away) => answer({ part, rest, away, others }, runs, shown, trials))
+    .filter(({ left }) => left.some(Boolean));
 }
 
-interface Told {
-  readonly series: Series;
+interface Asked {
   readonly part: Part;
   readonly rest: string;
   readonly away: string;
-  readonly at: readonly number[];
-  readonly told: readonly (string | undefined)[];
-  readonly trials: readonly Trial[];
-  readonly trialOf: Int32Array;
   readonly others: readonly string[];
 }
 
-function answer({ series, part, rest, away, at, told, trials, trialOf, others }: Told): Answer {
+function answer(
+  { part, rest, away, others }: Asked,
+  runs: readonly Run[],
+  shown: (run: Run) => string | undefined,
+  trials: readonly Trial[],
+): Found {
   const left = trials.map(() => false);
   const awayIn = trials.map(() => 0);
   const returned = trials.map(() => true);
@@ -97,27 +114,26 @@ function answer({ series, part, rest, away, at, told, trials, trialOf, others }:
   let running = 0;
   let trialBefore = -1;
   let before: string | undefined;
-  const held = at === series.at ? undefined : new Set(series.at);
-  const isHeld = (index: number) => held === undefined || held.has(index);
-  for (const [i, index] of at.entries()) {
-    const symbol = told[i];
-    const trial = trialOf[index] ?? -1;
-    if (trial !== trialBefore) running = 0;
-    if (trial !== trialBefore) before = undefined;
+  for (const run of runs) {
+    const symbol = shown(run);
+    const { trial } = run;
+    if (trial !== trialBefore) {
+      running = 0;
+      before = undefined;
+    }
     trialBefore = trial;
-    if (symbol === away) running++;
-    else running = 0;
+    running = symbol === away ? running + run.lines : 0;
     // Where a line holds nothing of it, it may be a line of another kind.
-    if ((symbol === rest || symbol === away) && isHeld(index)) lines++;
-    else if (symbol !== rest && symbol !== away) odd++;
+    if (symbol !== rest && symbol !== away) odd += run.lines;
+    else if (run.value >= 0) lines += run.lines;
     if (trial < 0) continue;
     if (running >= 2) left[trial] = true;
-    if (symbol === away) awayIn[trial] = (awayIn[trial] ?? 0) + 1;
-    returned[trial] = symbol === rest || before === rest;
+    if (symbol === away) awayIn[trial] = (awayIn[trial] ?? 0) + run.lines;
+    returned[trial] = symbol === rest || (run.lines === 1 && before === rest);
     before = symbol;
   }
   const stray = awayIn.reduce((sum, count, i) => (left[i] ? sum : sum + count), 0);
   // A word that stands for another switch says that this one is at rest.
   const elsewhere = part.kind === 'whole' ? others.filter((each) => each !== away) : [];
-  return { series, part, rest: [rest, ...elsewhere], away: [away], left, returned, lines, odd, stray };
+  return { part, rest: [rest, ...elsewhere], away: [away], left, returned, lines, odd, stray };
 }

@@ -3,7 +3,7 @@ import { type Answer, answersIn } from './answers.ts';
 import { type Choice, rankedFor, togetherWith } from './choices.ts';
 import { lineKindsOf } from './line-kinds.ts';
 import { type AskedWindow, type HeardLine, type Trial, trialOfEach, trialsOf } from './observed.ts';
-import { type Position, positionsOf } from './positions.ts';
+import { type Position, positionsOf, tracksIn } from './positions.ts';
 import { seriesOf } from './series.ts';
 
 /** What is known of one input: found in one place or in several that tie, or why it is not. */
@@ -34,15 +34,14 @@ export function learned(heard: readonly HeardLine[], windows: readonly AskedWind
   const kinds = lineKindsOf(heard);
   const all = seriesOf(heard, kinds);
   const members = new Map(kinds.map(({ lines, members }) => [lines, members]));
-  const answers = all
-    .flatMap((series) => answersIn(series, trials, trialOf, members.get(series.lines) ?? []))
-    .filter(({ left }) => left.some(Boolean));
+  const answers = answersIn(all, trials, trialOf, ({ lines }) => members.get(lines) ?? []);
   const inputs = namesOf(trials);
   const axes = [...new Set(trials.flatMap(({ asked }) => (asked.kind === 'move' ? [asked.axis] : [])))];
+  const tracks = axes.length > 0 ? tracksIn(all, trials, trialOf) : [];
   return {
     trials,
     inputs: new Map(inputs.map((input) => [input, foundFor(input, answers, trials)])),
-    axes: new Map(axes.map((axis) => [axis, positionsOf(axis, all, trials, trialOf)])),
+    axes: new Map(axes.map((axis) => [axis, positionsOf(axis, tracks, trials)])),
     activity: axes.length > 0 ? activityIn(answers, trials) : [],
     varied: new Set(answers.map(({ left }) => left.map(Number).join(''))).size,
   };

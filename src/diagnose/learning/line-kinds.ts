@@ -18,11 +18,10 @@ const smallestShare = 0.007;
 export function lineKindsOf(heard: readonly HeardLine[]): readonly LineKind[] {
   const chosen = new Map<string, { lines: LinesMeant; rank: number; members: number[] }>();
   for (const [index, line] of heard.entries()) {
-    for (const [rank, lines] of waysOf(line).entries()) {
-      const key = JSON.stringify(lines);
+    for (const [rank, { key, lines }] of waysOf(line).entries()) {
       const found = chosen.get(key);
       if (found) found.members.push(index);
-      else if (chosen.size < mostKinds * 50) chosen.set(key, { lines, rank, members: [index] });
+      else if (chosen.size < mostKinds * 50) chosen.set(key, { lines: lines(), rank, members: [index] });
     }
   }
   const least = Math.max(fewest, heard.length * smallestShare);
@@ -36,16 +35,41 @@ export function lineKindsOf(heard: readonly HeardLine[]): readonly LineKind[] {
   return [...distinct.values()].sort((a, b) => b.members.length - a.members.length).slice(0, mostKinds);
 }
 
+interface Way {
+  /** No two ways share one. */
+  readonly key: string;
+  readonly lines: () => LinesMeant;
+}
+
+const any: Way = { key: '', lines: () => ({}) };
+
 /** From the loosest to the closest. */
-function waysOf({ fields, count }: HeardLine): readonly LinesMeant[] {
+function waysOf({ fields, count }: HeardLine): readonly Way[] {
   const [first] = fields;
-  if (!first) return [{}];
-  const named = /^[a-z_]/i.test(first.path) ? [{ begins: first.path }] : [];
-  const tags = fields.filter(({ place, path }) => place < 2 && isPlain(path)).filter(isTag);
-  const single = tags.map(({ path, text }) => ({ values: { [path]: text } }));
+  if (!first) return [any];
+  const ways: Way[] = [any, { key: String(count), lines: () => ({ count }) }];
+  const begins = first.path;
+  if (/^[a-z_]/i.test(begins)) ways.push({ key: `b${begins}`, lines: () => ({ begins }) });
+  const tags = tagsOf(fields);
+  for (const { path, text } of tags)
+    ways.push({ key: `v${path}\0${text}`, lines: () => ({ values: { [path]: text } }) });
   const [one, two] = tags;
-  const both = one && two ? [{ values: { [one.path]: one.text, [two.path]: two.text } }] : [];
-  return [{}, { count }, ...named, ...single, ...both];
+  if (one && two)
+    ways.push({
+      key: `w${one.path}\0${one.text}\0${two.path}\0${two.text}`,
+      lines: () => ({ values: { [one.path]: one.text, [two.path]: two.text } }),
+    });
+  return ways;
+}
+
+/** What stands first in the line and may name its kind; derived names, which come behind all others, are none. */
+function tagsOf(fields: readonly Field[]): readonly Field[] {
+  const tags: Field[] = [];
+  for (const field of fields) {
+    if (field.place >= 2) break;
+    if (isTag(field) && isPlain(field.path)) tags.push(field);
+  }
+  return tags;
 }
 
 const isPlain = (path: string) => !/^(?:word|number)-\d+$|\*$/.test(path) && path !== '__proto__';

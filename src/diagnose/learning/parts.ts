@@ -1,5 +1,5 @@
 import { type Part, partOf } from '../../model/stream-description.ts';
-import type { Series } from './series.ts';
+import type { Column } from './series.ts';
 
 /** A name with more different texts than this counts something; it shows no switch. */
 const mostTexts = 256;
@@ -10,15 +10,16 @@ export const rare = 0.002;
 
 /** Everything that may be looked at in a name, each with what it reads from every text; only what varies. */
 export function partsIn(
-  series: Series,
+  field: string,
+  { at, texts, counts }: Column,
 ): readonly { readonly part: Part; readonly symbols: readonly (string | undefined)[] }[] {
-  const common = series.texts.filter(
-    (_, i) => (series.counts[i] ?? 0) > Math.max(1, series.at.length * rare),
-  );
-  if (common.length > mostTexts || series.texts.length > mostTexts * 8) return [];
-  return [...partsFor(series.field, common)].flatMap((part) => {
-    const symbols = series.texts.map((text) => partOf(text, part));
-    const seen = new Set(common.map((text) => partOf(text, part)));
+  const isCommon = texts.map((_, i) => (counts[i] ?? 0) > Math.max(1, at.length * rare));
+  const common = texts.filter((_, i) => isCommon[i]);
+  if (common.length < 2 && !field.endsWith('.*')) return [];
+  if (common.length > mostTexts || texts.length > mostTexts * 8) return [];
+  return [...partsFor(field, common)].flatMap((part) => {
+    const symbols = texts.map((text) => partOf(text, part));
+    const seen = new Set(symbols.filter((_, i) => isCommon[i]));
     return seen.size > 1 ? [{ part, symbols }] : [];
   });
 }
@@ -47,8 +48,14 @@ function* partsFor(field: string, texts: readonly string[]): Generator<Part> {
   for (const base of [2, 10, 16] as const) {
     const readable = figures.filter((text) => partOf(text, { kind: 'bit', base, bit: 0 }) !== undefined);
     if (readable.length < figures.length * 0.9) continue;
-    for (let bit = 0; bit < mostBits; bit++) yield { kind: 'bit', base, bit };
+    for (let bit = 0; bit < bitsOf(readable, base); bit++) yield { kind: 'bit', base, bit };
   }
+}
+
+/** How many bits the largest of these numbers has; those above never change. */
+function bitsOf(figures: readonly string[], base: 2 | 10 | 16): number {
+  const longest = figures.reduce((most, text) => Math.max(most, text.replace(/^0[bx]/i, '').length), 0);
+  return Math.min(mostBits, Math.ceil(longest * Math.log2(base)));
 }
 
 function mostCommonLength(texts: readonly string[]): number {

@@ -2,7 +2,7 @@ import type { AxisLetter } from '../../model/machine.ts';
 import { median } from '../../model/statistics.ts';
 import { numberIn } from '../../model/stream-description.ts';
 import type { Trial } from './observed.ts';
-import { isSamePlace, type Series } from './series.ts';
+import { type Column, isSamePlace, type Series } from './series.ts';
 
 /** A number that went with an axis and with nothing else. */
 export interface Position {
@@ -18,18 +18,62 @@ export interface Position {
 const stray = 0.03;
 const inexact = 0.02;
 
-/** Everything that followed an axis, the same place once; the one with more values between its ends before one with fewer. */
-export function positionsOf(
-  axis: AxisLetter,
+/** A series of numbers, trial by trial. */
+export interface Track {
+  readonly series: Series;
+  readonly heard: readonly (readonly number[])[];
+  /** How far it went in each trial. */
+  readonly steps: readonly number[];
+}
+
+/** All series that are numbers and changed in some move. */
+export function tracksIn(
   all: readonly Series[],
   trials: readonly Trial[],
   trialOf: Int32Array,
+): readonly Track[] {
+  const known = new Map<Column, Omit<Track, 'series'> | undefined>();
+  return all.flatMap((series) => {
+    const { column } = series;
+    if (!known.has(column)) known.set(column, numbersIn(column, trials, trialOf));
+    const track = known.get(column);
+    return track ? [{ series, ...track }] : [];
+  });
+}
+
+function numbersIn(
+  { at, values, texts, counts }: Column,
+  trials: readonly Trial[],
+  trialOf: Int32Array,
+): Omit<Track, 'series'> | undefined {
+  const numbers = texts.map(numberIn);
+  const readable = numbers.reduce(
+    (sum: number, each, i) => sum + (each === undefined ? 0 : (counts[i] ?? 0)),
+    0,
+  );
+  if (readable < at.length * 0.9) return undefined;
+  const heard: number[][] = trials.map(() => []);
+  for (const [i, index] of at.entries()) {
+    const value = numbers[values[i] ?? 0];
+    if (value !== undefined) heard[trialOf[index] ?? -1]?.push(value);
+  }
+  const steps = stepsOf(heard);
+  return steps.some((step, i) => step !== 0 && trials[i]?.asked.kind === 'move')
+    ? { heard, steps }
+    : undefined;
+}
+
+/** Everything that followed an axis, the same place once; the one with more values between its ends before one with fewer. */
+export function positionsOf(
+  axis: AxisLetter,
+  tracks: readonly Track[],
+  trials: readonly Trial[],
 ): readonly Position[] {
   const found: Position[] = [];
-  for (const series of all) {
-    const position = followed(axis, series, trials, trialOf);
+  for (const track of tracks) {
+    const position = followed(axis, track, trials);
     if (!position) continue;
-    const same = found.findIndex((each) => isSamePlace(each.series, series));
+    const same = found.findIndex((each) => isSamePlace(each.series, position.series));
     const other = found[same];
     if (!other) found.push(position);
     else if (closer(position, other)) found[same] = position;
@@ -54,19 +98,9 @@ const isUsual = (scale: number) => scale === 1 || scale === 25.4;
 
 function followed(
   axis: AxisLetter,
-  series: Series,
+  { series, heard, steps }: Track,
   trials: readonly Trial[],
-  trialOf: Int32Array,
 ): Position | undefined {
-  const numbers = series.texts.map(numberIn);
-  const readable = series.values.filter((value) => numbers[value] !== undefined).length;
-  if (readable < series.at.length * 0.9) return undefined;
-  const heard: number[][] = trials.map(() => []);
-  for (const [i, index] of series.at.entries()) {
-    const value = numbers[series.values[i] ?? 0];
-    if (value !== undefined) heard[trialOf[index] ?? -1]?.push(value);
-  }
-  const steps = stepsOf(heard);
   const own = trials.flatMap(({ asked }, i) =>
     asked.kind === 'move' && asked.axis === axis
       ? [{ by: asked.by, step: steps[i] ?? 0, values: heard[i] ?? [] }]

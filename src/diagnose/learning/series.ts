@@ -2,10 +2,8 @@ import type { LinesMeant } from '../../model/stream-description.ts';
 import type { LineKind } from './line-kinds.ts';
 import type { HeardLine } from './observed.ts';
 
-/** What one name held over the lines of one kind. */
-export interface Series {
-  readonly field: string;
-  readonly lines: LinesMeant;
+/** What one name held, line after line. */
+export interface Column {
   /** Indexes of the lines that hold it, in order; beside each the index of its text and its place in the line. */
   readonly at: readonly number[];
   readonly values: readonly number[];
@@ -15,25 +13,33 @@ export interface Series {
   readonly counts: readonly number[];
 }
 
+/** What one name held over the lines of one kind. Kinds that differ in lines without the name share one column. */
+export interface Series extends Column {
+  readonly field: string;
+  readonly lines: LinesMeant;
+  readonly column: Column;
+}
+
 const mostSeries = 6000;
+/** More names than these are no report's: whoever makes up new ones all the time is not followed. */
+const mostColumns = 20_000;
 /** A name that is heard less often in the lines of its kind is damage, or no report. */
 const smallestShare = 0.01;
 
 export function seriesOf(heard: readonly HeardLine[], kinds: readonly LineKind[]): readonly Series[] {
+  const columns = columnsOf(heard);
   const all: Series[] = [];
   for (const { lines, members } of kinds) {
-    const growing = new Map<string, Growing>();
-    for (const index of members) {
-      for (const { path, text, place } of heard[index]?.fields ?? []) {
-        const series = growing.get(path) ?? begun();
-        growing.set(path, series);
-        add(series, index, text, place);
-      }
-    }
     const least = Math.max(4, members.length * smallestShare);
-    for (const [field, { at, values, places, texts, counts }] of growing)
-      if (at.length >= least && all.length < mostSeries)
-        all.push({ field, lines, at, values, places, texts: [...texts.keys()], counts });
+    const isMember = new Uint8Array(heard.length);
+    for (const index of members) isMember[index] = 1;
+    for (const [field, whole] of columns) {
+      if (whole.at.length < least || all.length >= mostSeries) continue;
+      const held = whole.at.reduce((sum, index) => sum + (isMember[index] ?? 0), 0);
+      if (held < least) continue;
+      const column = held === whole.at.length ? whole : among(whole, isMember);
+      all.push({ field, lines, column, ...column });
+    }
   }
   return all;
 }
@@ -47,6 +53,36 @@ interface Growing {
 }
 
 const begun = (): Growing => ({ at: [], values: [], places: [], texts: new Map(), counts: [] });
+const grown = ({ at, values, places, texts, counts }: Growing): Column => ({
+  at,
+  values,
+  places,
+  texts: [...texts.keys()],
+  counts,
+});
+
+function columnsOf(heard: readonly HeardLine[]): ReadonlyMap<string, Column> {
+  const growing = new Map<string, Growing>();
+  for (const [index, { fields }] of heard.entries()) {
+    for (const { path, text, place } of fields) {
+      const column = growing.get(path) ?? begun();
+      if (column.at.length === 0) {
+        if (growing.size >= mostColumns) continue;
+        growing.set(path, column);
+      }
+      add(column, index, text, place);
+    }
+  }
+  return new Map([...growing].map(([path, each]) => [path, grown(each)]));
+}
+
+/** The part of a column that stands in lines of one kind. */
+function among({ at, values, places, texts }: Column, isMember: Uint8Array): Column {
+  const kept = begun();
+  for (const [i, index] of at.entries())
+    if (isMember[index] === 1) add(kept, index, texts[values[i] ?? 0] ?? '', places[i] ?? 0);
+  return grown(kept);
+}
 
 function add(
   { at, values, places, texts, counts }: Growing,
@@ -66,6 +102,7 @@ function add(
 
 /** Whether two series tell of the very same characters of the very same lines, wherever both tell something. */
 export function isSamePlace(one: Series, other: Series): boolean {
+  if (one.column === other.column) return true;
   if (rootOf(one.field) === rootOf(other.field) && JSON.stringify(one.lines) === JSON.stringify(other.lines))
     return true;
   let shared = 0;
