@@ -23,6 +23,7 @@ export function escapeBytes(text: string): string {
 
 /** The latin1 characters that `escapeBytes` was given; undefined where the text could not have come from it. */
 export function unescapeBytes(text: string): string | undefined {
+  if (/^[\x20-\x5b\x5d-\x7e]*$/.test(text)) return text;
   const bytes = text.replace(/\\x([0-9a-f]{2})/g, (_, hex: string) =>
     String.fromCharCode(Number.parseInt(hex, 16)),
   );

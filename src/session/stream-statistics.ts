@@ -2,7 +2,7 @@ import type { Reading, StatusReading, UnreadableWhy } from '../model/reading.ts'
 import type { StreamFacts } from '../model/session-facts.ts';
 import { ms } from '../model/units.ts';
 
-/** Counts over a whole session in bounded memory: periods are kept as counts of tenths of a millisecond. */
+/** Counts over a whole session in bounded memory: periods are counted in tenths of a millisecond. */
 export class StreamStatistics {
   private readonly periods = new Map<number, number>();
   private previous: StatusReading | undefined;
@@ -11,6 +11,9 @@ export class StreamStatistics {
   private gaps = 0;
   private restarts = 0;
   private longest = 0;
+  /** The present period and how often it came since it is that. */
+  private tenths = 0;
+  private count = 0;
   private readonly unreadable: Partial<Record<UnreadableWhy, number>> = {};
   private inputs: readonly string[] = [];
   private axes: readonly string[] = [];
@@ -37,6 +40,7 @@ export class StreamStatistics {
   }
 
   facts(lines: number): StreamFacts {
+    this.keepCount();
     const { inputs, axes, reports, lost, gaps, restarts, unreadable } = this;
     const periods = [...this.periods.values()].reduce((total, count) => total + count, 0);
     return {
@@ -58,16 +62,27 @@ export class StreamStatistics {
     const before = this.previous;
     this.previous = status;
     if (!before || before.segment !== status.segment) return;
-    const period = Math.round((status.at - before.at) * 10) / 10;
-    this.periods.set(period, (this.periods.get(period) ?? 0) + 1);
-    this.longest = Math.max(this.longest, period);
+    const tenths = Math.round((status.at - before.at) * 10);
+    // Most often the period is the one before; a Map is asked only when it changes.
+    if (tenths !== this.tenths) {
+      this.keepCount();
+      this.tenths = tenths;
+      this.count = 0;
+      this.longest = Math.max(this.longest, tenths / 10);
+    }
+    this.count++;
+  }
+
+  private keepCount(): void {
+    if (this.count > 0) this.periods.set(this.tenths, (this.periods.get(this.tenths) ?? 0) + this.count);
+    this.count = 0;
   }
 
   private middlePeriod(total: number): number {
     let passed = 0;
-    for (const [period, count] of [...this.periods].sort(([a], [b]) => a - b)) {
+    for (const [tenths, count] of [...this.periods].sort(([a], [b]) => a - b)) {
       passed += count;
-      if (passed * 2 >= total) return period;
+      if (passed * 2 >= total) return tenths / 10;
     }
     return 0;
   }

@@ -1,7 +1,5 @@
 import { type Millis, ms } from '../model/units.ts';
 import { escapeBytes, unescapeBytes } from '../model/visible.ts';
-import { plainReceived } from './plain-received.ts';
-import type { RawText } from './stream/decoder.ts';
 
 /**
  * One line of capture.log: a received or a sent line, a gap, an opening. `at` is the host's monotonic clock in whole microseconds;
@@ -9,14 +7,7 @@ import type { RawText } from './stream/decoder.ts';
  */
 export type CaptureEntry =
   /** A line's first bytes and how many more there were. */
-  | {
-      readonly kind: 'rx';
-      readonly at: Millis;
-      readonly text: string;
-      readonly cut: number;
-      /** The same text where it was read from, for a decoder that is in a hurry. */
-      readonly raw?: RawText;
-    }
+  | { readonly kind: 'rx'; readonly at: Millis; readonly text: string; readonly cut: number }
   /** The bytes written, with their line end. */
   | { readonly kind: 'tx'; readonly at: Millis; readonly text: string }
   /** The port went away, and what the system said of it. */
@@ -62,8 +53,8 @@ export interface CaptureReader {
   readonly tornBytes: number;
 }
 
-/** Reads a capture in pieces of any size, so that a long one need not be held whole. With `raw` lines keep hold of the piece they came in, which must then stay as it is. */
-export function captureReader({ raw = false } = {}): CaptureReader {
+/** Reads a capture in pieces of any size, so that a long one need not be held whole. */
+export function captureReader(): CaptureReader {
   let rest = Buffer.alloc(0);
   let soundBytes = 0;
   let lines = 0;
@@ -72,7 +63,7 @@ export function captureReader({ raw = false } = {}): CaptureReader {
       const found: CaptureLine[] = [];
       const take = (from: Buffer, start: number, end: number) => {
         lines += 1;
-        found.push(plainReceived(from, start, end, raw) ?? read(from.toString('latin1', start, end), lines));
+        found.push(captureLine(from, start, end, lines));
         soundBytes += end + 1 - start;
       };
       const piece = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
@@ -97,8 +88,11 @@ export function captureReader({ raw = false } = {}): CaptureReader {
   };
 }
 
-const read = (text: string, line: number): CaptureLine =>
-  decodeEntry(text) ?? { kind: 'damaged', line, text };
+/** What the bytes from `start` up to an LF at `end` say, as the line of that number, counted from 1. */
+export function captureLine(bytes: Buffer, start: number, end: number, line: number): CaptureLine {
+  const text = bytes.toString('latin1', start, end);
+  return decodeEntry(text) ?? { kind: 'damaged', line, text };
+}
 
 const LF = 0x0a;
 

@@ -24,11 +24,7 @@ export function hearing(port: string, splitter: LineSplitter = lineSplitter()) {
 
 /** What a kept entry says. */
 export function readingsOf(entry: CaptureEntry, decoder: Decoder): readonly Reading[] {
-  if (entry.kind === 'rx') {
-    const { at, text, cut, raw } = entry;
-    const soon = raw && decoder.decodeBytes?.(at, raw);
-    return soon ?? decoder.decode({ arrived: at, text, cut });
-  }
+  if (entry.kind === 'rx') return decoder.decode({ arrived: entry.at, text: entry.text, cut: entry.cut });
   if (entry.kind === 'tx') return [];
   return decoder.gap(entry.at, entry.kind === 'gap' ? 'lost-port' : 'opened');
 }

@@ -1,18 +1,20 @@
-import type { GapWhy, Line, Reading } from '../../model/reading.ts';
+import type { GapWhy, Line, Reading, StatusReading } from '../../model/reading.ts';
 import type { Millis } from '../../model/units.ts';
+import type { Piece } from './quick-fields.ts';
 
-/** A text as the bytes it was read from. */
-export interface RawText {
-  readonly bytes: Uint8Array;
-  readonly start: number;
+/** A decoder that is in a hurry. */
+export interface Quick {
+  /** What `decode` gives for the line from `from` up to its LF, found sooner; undefined where the line has to go to `decode`. */
+  status(arrived: Millis, piece: Piece, from: number): StatusReading | undefined;
+  /** Where the LF of the line stands that was read last. */
   readonly end: number;
 }
 
 /** Lines in, readings out, in the order of their arrival; never throws. What a line means may be told by a later one. */
 export interface Decoder {
   decode(line: Line): readonly Reading[];
-  /** What `decode` gives for an uncut line of these bytes, found sooner; undefined where the line has to go to `decode`. */
-  decodeBytes?(arrived: Millis, raw: RawText): readonly Reading[] | undefined;
+  /** For streams of which nearly every line is a status of one shape. */
+  readonly quick?: Quick;
   /** The port was opened, or went away: what was known of the stream no longer holds. */
   gap(arrived: Millis, why: Extract<GapWhy, 'opened' | 'lost-port'>): readonly Reading[];
   /** A whole valid sentence of this stream was heard since the port was opened. Before that nothing may be written to it. */

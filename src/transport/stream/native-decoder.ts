@@ -3,8 +3,8 @@ import { type Millis, ms } from '../../model/units.ts';
 import { declarations } from './declarations.ts';
 import type { Decoder } from './decoder.ts';
 import { readSentence } from './native-sentences.ts';
-import { quickStatus } from './quick-status.ts';
-import { readingOfEdge, readingOfStatus, readingOfVolts } from './reports.ts';
+import { QuickStatus } from './quick-status.ts';
+import { perItem, readingOfEdge, readingOfStatus, readingOfVolts, statusReading } from './reports.ts';
 import type { Sentence } from './sentence.ts';
 import { steps } from './steps.ts';
 
@@ -21,7 +21,7 @@ type Held = { readonly arrived: Millis } & ({ readonly report: Report } | { read
 export function nativeDecoder(): Decoder {
   const book = declarations();
   const clock = steps();
-  const quick = quickStatus();
+  const status = new QuickStatus();
   const held: Held[] = [];
   let segment = 0;
   let heard = false;
@@ -90,13 +90,21 @@ export function nativeDecoder(): Decoder {
   };
 
   return {
-    decodeBytes(arrived, { bytes, start, end }) {
-      // A sound status of the declaration in force, with nothing waiting before it: nearly every line.
-      if (held.length > 0 || book.current === undefined) return undefined;
-      const status = quick(bytes, start, end);
-      if (status === undefined || book.settle(status) !== 'agrees') return undefined;
-      heard = true;
-      return read(status, arrived);
+    quick: {
+      status(arrived, piece, from) {
+        // A sound status of the declaration in force, with nothing waiting before it: nearly every line.
+        const declared = book.current;
+        if (declared === undefined || held.length > 0 || !status.read(piece, from)) return undefined;
+        const positions = perItem(status.positions, declared.axes.length);
+        if (positions === undefined || status.levels.length !== declared.inputs.length) return undefined;
+        const lost = clock.next(status.seq, status.ms, arrived);
+        if (lost < 0) return undefined;
+        heard = true;
+        return statusReading(status, positions, declared, arrived, clock.now, segment, lost);
+      },
+      get end() {
+        return status.end;
+      },
     },
     decode({ arrived, text, cut }) {
       const expired = expire(arrived);

@@ -1,64 +1,88 @@
 import type { Active, Activity, Level } from '../../model/reading.ts';
-import { maxInputs } from './native-fields.ts';
 import { maxClock, maxSequence } from './native-numbers.ts';
-import { activityAt, isFramed, type Numbers, numbers } from './quick-fields.ts';
+import { hexDigit, type Piece, QuickInputs, wordOf, xorBetween } from './quick-fields.ts';
 import type { StatusSentence } from './sentence.ts';
 
 /**
- * Reads a sound status sentence straight from the bytes of a line, from `start` to `end`: nearly every line of a capture is one.
- * Anything else is undefined and left to `readSentence`, which gives the same for everything that is read here. Levels that did
- * not change since the last sentence come as the same arrays.
+ * Reads a sound status sentence straight from the bytes of a line: nearly every line of a capture is one. Anything else is left
+ * to `readSentence`, which gives the same for everything that is read here. It is itself the sentence it read last, so that none
+ * has to be made for each line; activity, levels and active that did not change come as the same arrays.
  */
-export function quickStatus(): (bytes: Uint8Array, start: number, end: number) => StatusSentence | undefined {
-  const at: Numbers = numbers();
-  let levels: readonly Level[] = [];
-  let active: readonly Active[] = [];
+export class QuickStatus implements StatusSentence {
+  readonly kind = 'status';
+  seq = 0;
+  ms = 0;
+  positions: readonly number[] = [];
+  /** Where the line ended: its LF. */
+  end = 0;
+  private readonly inputs = new QuickInputs();
 
-  return (bytes, start, end) => {
-    const star = end - 3;
-    if (star - start < 12 || end - start > longestText || !isFramed(bytes, start, star)) return undefined;
-    const seq = at.whole(bytes, start + 7);
-    if (seq > maxSequence || bytes[at.next] !== COMMA) return undefined;
-    const ms = at.whole(bytes, at.next + 1);
-    if (ms > maxClock || bytes[at.next] !== COMMA) return undefined;
-    const activity: Activity | undefined = activityAt(bytes, at.next + 1);
-    if (activity === undefined) return undefined;
-    const from = at.next + activity.length + 2;
-    let to = from;
-    while (bytes[to] !== COMMA && to < star) to++;
-    const inputs = to - from;
-    const behind = to + 1 + inputs;
-    if (inputs === 0 || inputs > maxInputs || behind > star) return undefined;
-    if (behind !== star && bytes[behind] !== COMMA) return undefined;
-    if (!isSame(levels, bytes, from, inputs)) {
-      const text = textOf(bytes, from, to);
-      if (!/^[HL?]+$/.test(text)) return undefined;
-      levels = [...text] as Level[];
-    }
-    if (!isSame(active, bytes, to + 1, inputs)) {
-      const text = textOf(bytes, to + 1, behind);
-      if (!/^[10?]+$/.test(text)) return undefined;
-      active = [...text] as Active[];
-    }
+  get activity(): Activity {
+    return this.inputs.activity;
+  }
+  get levels(): readonly Level[] {
+    return this.inputs.levels;
+  }
+  get active(): readonly Active[] {
+    return this.inputs.active;
+  }
+
+  /** Whether a sound status sentence stands from `from` up to the LF. Written out in one, with no call a field: it is called a million times over. */
+  read(piece: Piece, from: number): boolean {
+    const { bytes, words } = piece;
+    if (words.getInt32(from, true) !== opening || words.getInt32(from + 3, true) !== address) return false;
+    let at = from + 7;
+    let start = at;
+    let value = 0;
+    let byte = bytes[at] ?? 0;
+    for (; byte >= ZERO && byte <= NINE; byte = bytes[++at] ?? 0) value = (value * 10 + byte - ZERO) | 0;
+    if (byte !== COMMA || at === start || at - start > 5 || value > maxSequence) return false;
+    const seq = value;
+    start = ++at;
+    value = 0;
+    byte = bytes[at] ?? 0;
+    for (; byte >= ZERO && byte <= NINE; byte = bytes[++at] ?? 0) value = (value * 10 + byte - ZERO) | 0;
+    if (byte !== COMMA || at === start || at - start > 10) return false;
+    const ms = at - start < 10 ? value : Number(bytes.toString('latin1', start, at));
+    if (ms > maxClock) return false;
+    const taken = this.inputs.read(piece, at + 1);
+    if (taken === 0) return false;
+    at += 1 + taken;
     const positions: number[] = [];
-    for (let i = behind; i < star; i = at.next) {
-      const value = at.decimal(bytes, i + 1);
-      if (Number.isNaN(value) || (at.next !== star && bytes[at.next] !== COMMA)) return undefined;
-      positions.push(value);
+    for (byte = bytes[at] ?? 0; byte === COMMA; ) {
+      byte = bytes[++at] ?? 0;
+      const minus = byte === MINUS;
+      if (minus) byte = bytes[++at] ?? 0;
+      start = at;
+      value = 0;
+      for (; byte >= ZERO && byte <= NINE; byte = bytes[++at] ?? 0) value = (value * 10 + byte - ZERO) | 0;
+      if (at === start || at - start > 7) return false;
+      if (byte === POINT) {
+        byte = bytes[++at] ?? 0;
+        start = at;
+        let part = 0;
+        for (; byte >= ZERO && byte <= NINE; byte = bytes[++at] ?? 0) part = (part * 10 + byte - ZERO) | 0;
+        if (at === start || at - start > 6) return false;
+        const scale = powers[at - start] ?? 1;
+        // Both are whole and below 2^53, so the quotient is the very number that the digits spell.
+        value = (value * scale + part) / scale;
+      }
+      positions.push(minus ? 0 - value : value);
     }
-    if (positions.length > 9) return undefined;
-    return { kind: 'status', seq, ms, activity, levels, active, positions };
-  };
+    if (byte !== STAR || positions.length > 9 || bytes[at + 3] !== LF || at - from > longestText - 3)
+      return false;
+    const sum = xorBetween(piece, from + 1, at);
+    if (hexDigit(bytes[at + 1]) !== sum >> 4 || hexDigit(bytes[at + 2]) !== (sum & 15)) return false;
+    this.seq = seq;
+    this.ms = ms;
+    this.positions = positions;
+    this.end = at + 3;
+    return true;
+  }
 }
 
-const isSame = (items: readonly string[], bytes: Uint8Array, from: number, count: number): boolean => {
-  if (items.length !== count) return false;
-  for (let i = 0; i < count; i++) if (items[i]?.charCodeAt(0) !== bytes[from + i]) return false;
-  return true;
-};
-
-const textOf = (bytes: Uint8Array, from: number, to: number): string =>
-  String.fromCharCode(...bytes.subarray(from, to));
-
-const COMMA = 0x2c;
+const [LF, STAR, COMMA, MINUS, POINT, ZERO, NINE] = [0x0a, 0x2a, 0x2c, 0x2d, 0x2e, 0x30, 0x39];
 const longestText = 239;
+/** The two words overlap: together they are `$PTWRS,`. */
+const [opening, address] = [wordOf('$PTW'), wordOf('WRS,')];
+const powers = [1, 10, 100, 1000, 1e4, 1e5, 1e6];

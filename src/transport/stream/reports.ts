@@ -19,28 +19,40 @@ type Found =
 
 /** A status whose count of levels has been settled with the declaration. */
 export function readingOfStatus(status: StatusSentence, { arrived, declared, clock, segment }: Scene): Found {
-  const { axes, inputs, units } = declared;
-  const positions = perItem(status.positions, axes.length);
+  const positions = perItem(status.positions, declared.axes.length);
   if (positions === undefined) return { why: 'wrong-field-count' };
   const taken = clock.take({ kind: 'status', seq: status.seq, clock: status.ms, arrived });
   if (taken.kind === 'out-of-step') return { why: 'out-of-step' };
-  const reading = {
-    kind: 'status' as const,
+  const reading = statusReading(status, positions, declared, arrived, taken.at, segment, taken.lost);
+  return { reading, restarted: taken.kind === 'restarted' };
+}
+
+/** The reading of a status that is believed. `positions` as declared, one an axis. */
+export function statusReading(
+  { activity, levels, active }: StatusSentence,
+  positions: readonly (number | undefined)[],
+  { inputs, axes, units }: Declaration,
+  arrived: Millis,
+  at: Millis,
+  segment: number,
+  lost: number,
+): StatusReading {
+  return {
+    kind: 'status',
     arrived,
-    at: taken.at,
+    at,
     segment,
-    lost: taken.lost,
+    lost,
     inputs,
     axes,
-    activity: status.activity,
-    levels: status.levels.length > 0 ? status.levels : inputs.map(() => '?' as const),
-    active: status.active.length > 0 ? status.active : inputs.map(() => '?' as const),
+    activity,
+    levels: levels.length > 0 ? levels : inputs.map(() => '?' as const),
+    active: active.length > 0 ? active : inputs.map(() => '?' as const),
     positions:
       units === 'mm'
         ? (positions as readonly (Mm | undefined)[])
-        : positions.map((at) => (at === undefined ? undefined : inMm(at))),
+        : positions.map((place) => (place === undefined ? undefined : inMm(place))),
   };
-  return { reading, restarted: taken.kind === 'restarted' };
 }
 
 export function readingOfEdge(edge: EdgeSentence, { arrived, declared, clock, segment }: Scene): Found {
@@ -71,7 +83,7 @@ export function readingOfVolts(report: VoltsSentence, { arrived, declared, clock
 }
 
 /** One value an item. No fields at all, or a single empty one, say that none is reported. */
-function perItem(
+export function perItem(
   fields: readonly (number | undefined)[],
   count: number,
 ): readonly (number | undefined)[] | undefined {

@@ -25,6 +25,10 @@ export interface Steps {
     readonly clock: number;
     readonly arrived: Millis;
   }): Taken;
+  /** For a status that follows, what `take` does, sooner: how many were lost before it; its time is `now`. -1 where it goes to `take`. */
+  next(seq: number, clock: number, arrived: Millis): number;
+  /** Time of the report that was believed last. */
+  readonly now: Millis;
   /** Where on the continuous clock a value of the ms clock lies that has no sequence of its own; undefined where it fits nowhere. */
   place(clock: number, arrived: Millis): Millis | undefined;
   reset(): void;
@@ -36,11 +40,11 @@ export type Taken =
 
 /** A report that was believed, or waits for a second one. */
 interface Mark {
-  readonly kind: 'status' | 'edge';
-  readonly seq: number;
+  kind: 'status' | 'edge';
+  seq: number;
   /** Continuous, us. */
-  readonly time: number;
-  readonly arrived: Millis;
+  time: number;
+  arrived: Millis;
 }
 
 const sequenceTurn = 2 ** 16;
@@ -65,7 +69,9 @@ export function steps(): Steps {
   /** us from a mark to a clock value, the shorter way round. */
   const elapsed = (from: Mark, kind: Mark['kind'], clock: number): number => {
     const turn = clockTurn[kind];
-    const on = (((clock * unit[kind] - from.time) % turn) + turn) % turn;
+    const straight = clock * unit[kind] - from.time;
+    if (straight >= 0 && straight <= turn / 2) return straight;
+    const on = ((straight % turn) + turn) % turn;
     return on > turn / 2 ? on - turn : on;
   };
   const inTime = (from: Mark, kind: Mark['kind'], on: number, arrived: Millis, slack: number): boolean => {
@@ -74,7 +80,8 @@ export function steps(): Steps {
   };
   /** Reports lost between a mark and this sequence; undefined where no stream loses so many in that time. */
   const lostSince = (from: Mark, seq: number, on: number, arrived: Millis): number | undefined => {
-    const reports = (((seq - from.seq - 1) % sequenceTurn) + sequenceTurn) % sequenceTurn;
+    const straight = seq - from.seq - 1;
+    const reports = straight < 0 ? straight + sequenceTurn : straight;
     const most = mostLost + reportsEachMilli * Math.max(on / 1000, arrived - from.arrived);
     return reports < most ? reports : undefined;
   };
@@ -122,6 +129,27 @@ export function steps(): Steps {
       }
       doubted = { kind, seq, time: clock * 1000, arrived };
       return { kind: 'out-of-step' };
+    },
+    next(seq, clock, arrived) {
+      if (last === undefined) return -1;
+      const on = elapsed(last, 'status', clock);
+      const lost = lostSince(last, seq, on, arrived);
+      if (lost === undefined || !inTime(last, 'status', on, arrived, ahead)) return -1;
+      const time = last.time + on;
+      pace = Math.min(Math.max(on, 0), ahead);
+      // Neither is known to anyone else: the older one is written over, so that no report leaves anything behind.
+      const mark = before === undefined || before === last ? { ...last } : before;
+      before = last;
+      last = mark;
+      mark.kind = 'status';
+      mark.seq = seq;
+      mark.time = time;
+      mark.arrived = arrived;
+      doubted = undefined;
+      return lost;
+    },
+    get now() {
+      return ms((last?.time ?? 0) / 1000);
     },
     place(clock, arrived) {
       if (last === undefined) return ms(clock);

@@ -77,7 +77,7 @@ const keys = new WeakMap<LinesMeant, string>();
 
 function remember(lines: LinesMeant): string {
   const values = lines.values && Object.entries(lines.values).sort(([a], [b]) => (a < b ? -1 : 1));
-  const key = JSON.stringify([lines.count, lines.begins, values]);
+  const key = JSON.stringify([lines.count, lines.begins, lines.has, values]);
   keys.set(lines, key);
   return key;
 }

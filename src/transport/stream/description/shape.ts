@@ -25,9 +25,10 @@ const list = () => {
 const lines = z.strictObject({
   count: numeral(0, 8192, 'how many values such a line holds').optional(),
   begins: text(120, "the name of such a line's first value").optional(),
+  has: text(120, 'the name of a value that such a line holds').optional(),
   values: z.record(z.string(), z.string().max(200)).optional(),
 });
-allowedWords.add(lines, { allowed: 'count, begins, values, as in { values: { "0": report } }' });
+allowedWords.add(lines, { allowed: 'count, begins, has, values, as in { values: { "0": report } }' });
 
 /** Where in a line: the value's name, and what of it. */
 const spot = {

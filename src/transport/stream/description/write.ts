@@ -95,10 +95,11 @@ function partEntries(part: Part): Entries {
   }
 }
 
-function linesEntry({ count, begins, values }: LinesMeant): Entries {
+function linesEntry({ count, begins, has, values }: LinesMeant): Entries {
   const entries: Entries = [
     ...(count === undefined ? [] : ([['count', String(count)]] as const)),
     ...(begins === undefined ? [] : ([['begins', quoted(begins)]] as const)),
+    ...(has === undefined ? [] : ([['has', quoted(has)]] as const)),
     ...(values === undefined
       ? []
       : ([

@@ -1,0 +1,81 @@
+import type { Reading } from '../model/reading.ts';
+import { type CaptureLine, captureLine } from '../transport/capture.ts';
+import { ReceivedHead } from '../transport/received-head.ts';
+import { type Piece, pieceOf } from '../transport/stream/quick-fields.ts';
+import type { CaptureFile } from './capture-file.ts';
+import type { StreamReader } from './stream-reader.ts';
+
+/** What a walk through a capture meets, in its order. */
+export interface WalkEvents {
+  reading(reading: Reading): void;
+  /** Every line that did not go the short way, before its readings. */
+  line?(line: CaptureLine): void;
+}
+
+/**
+ * Goes through a saved capture line by line. Nearly every line is a sound status, and goes a short way from the bytes to its
+ * reading; whatever is anything else goes the way a live line goes. Both give the same readings.
+ */
+export class CaptureWalk {
+  /** The last moment that a line told of. */
+  lastAt = 0;
+  /** Lines so far. */
+  count = 0;
+  private readonly pieces: ReturnType<CaptureFile['pieces']>;
+  private readonly reader: StreamReader;
+  private readonly events: WalkEvents;
+  private readonly head = new ReceivedHead();
+  private piece: Piece = pieceOf(0);
+  private at = 0;
+  private end = 0;
+
+  constructor(capture: CaptureFile, reader: StreamReader, events: WalkEvents) {
+    this.pieces = capture.pieces();
+    this.reader = reader;
+    this.events = events;
+  }
+
+  /** Takes up to so many lines more; says how many there were. */
+  take(most: number): number {
+    const before = this.count;
+    while (this.count - before < most && (this.at < this.end || this.turn())) {
+      this.count++;
+      if (!this.short()) this.long();
+    }
+    return this.count - before;
+  }
+
+  private turn(): boolean {
+    const next = this.pieces.next();
+    if (next.done) return false;
+    this.piece = next.value.piece;
+    this.end = next.value.end;
+    this.at = 0;
+    return true;
+  }
+
+  private short(): boolean {
+    const { head, piece, at } = this;
+    const { quick } = this.reader;
+    const from = quick ? head.read(piece, at) : -1;
+    if (quick === undefined || from < 0) return false;
+    const reading = quick.status(head.at, piece, from);
+    if (reading === undefined) return false;
+    this.at = quick.end + 1;
+    if (head.at > this.lastAt) this.lastAt = head.at;
+    this.events.reading(reading);
+    return true;
+  }
+
+  private long(): void {
+    const { bytes } = this.piece;
+    const to = bytes.indexOf(LF, this.at);
+    const line = captureLine(bytes, this.at, to, this.count);
+    this.at = to + 1;
+    if (line.kind !== 'damaged') this.lastAt = Math.max(this.lastAt, line.at);
+    this.events.line?.(line);
+    for (const reading of this.reader.entry(line)) this.events.reading(reading);
+  }
+}
+
+const LF = 0x0a;
