@@ -53,3 +53,9 @@ export const highestPlugVoltage = 30;
 export const timeToPress: Seconds = seconds(20);
 export const timeToPlug: Seconds = seconds(120);
 export const timeToAnswer: Seconds = seconds(60);
+
+/** Time a person gets for a motion by her own control, s: the longest seek of a small machine at its lowest speed (common practice, no source). */
+export const timeToMove: Seconds = seconds(180);
+/** A first move goes no further than this, mm or degrees, and has ten times as much room on either side (house rule). */
+export const firstMove = 5;
+export const freeWay = 50;

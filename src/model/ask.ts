@@ -1,6 +1,8 @@
 import type { CheckName } from './check-name.ts';
+import type { LookDeed, MeterDeed, WatchedDeed } from './deed-names.ts';
+import type { FaultName } from './fault-names.ts';
 import type { AxisLetter, InputName, Subject } from './machine.ts';
-import type { Millis, Seconds } from './units.ts';
+import type { Millis, Mm, Seconds } from './units.ts';
 
 /** Everything a person is ever asked, by action. Words for each live in `words`; nothing here is prose. */
 export type Ask = AskCommon & AskAction;
@@ -39,8 +41,8 @@ export type AskAction =
     }
   | JumperAsk
   | { readonly action: 'clear'; readonly subject: Subject }
-  | { readonly action: 'seek'; readonly axis: AxisLetter }
-  | { readonly action: 'home'; readonly axis: AxisLetter | 'all' }
+  | { readonly action: 'seek'; readonly axis: AxisLetter; readonly late?: Late }
+  | { readonly action: 'home'; readonly axis: AxisLetter | 'all'; readonly late?: Late }
   | {
       readonly action: 'move';
       readonly axis: AxisLetter;
@@ -62,7 +64,16 @@ export type AskAction =
       readonly linked?: readonly [string, string];
       /** What the stream showed, where that is what is asked about. */
       readonly shows?: readonly string[];
+      /** The causes that were named, where it is asked whether they are mended. */
+      readonly causes?: readonly (readonly FaultName[])[];
     };
+
+/** How late a warning of this tool comes at best: two reports as they were measured, and the way an axis goes in that time at its approach speed. */
+export interface Late {
+  readonly after: Millis;
+  /** mm, or degrees; absent where the approach speed is not told. */
+  readonly by?: Mm;
+}
 
 export interface PressAsk {
   readonly action: 'press';
@@ -86,15 +97,15 @@ export interface JumperAsk {
 /** A number read off an instrument. */
 export interface MeasureAsk {
   readonly action: 'measure';
-  readonly quantity: 'voltage' | 'resistance' | 'distance';
-  readonly unit: 'V' | 'ohm' | 'mm' | 'degrees';
+  readonly quantity: 'voltage' | 'resistance' | 'current' | 'distance';
+  readonly unit: 'V' | 'ohm' | 'mA' | 'mm' | 'degrees';
   readonly where: MeasuredPlace;
   readonly subject?: Subject;
   readonly axis?: AxisLetter;
 }
 
 /** Where an instrument is put: a gauge against the moved part, or the tips of a meter at two places of the wiring. */
-export type MeasuredPlace = 'trip on a dial gauge' | 'way of the tool over the work';
+export type MeasuredPlace = 'trip on a dial gauge' | 'way of the tool over the work' | MeterDeed;
 
 /** What a person saw of a move: which way the tool went over the work, whether it came to its switch, whether the motor buzzed. */
 export type MotionTopic = 'direction' | 'reached' | 'buzzed';
@@ -108,7 +119,25 @@ export type ConfirmTopic =
   | 'still-out'
   | 'stop-area-clear'
   | 'stayed-off'
-  | LearnTopic;
+  | 'hard-wired-stop'
+  | 'way-free'
+  | LearnTopic
+  | CauseTopic;
+/** Asked while a cause is sought: a look, or something done by hand or by the person's own control while the input is watched. */
+export type CauseTopic = LookDeed | WatchedDeed | 'mended';
+/** Those that put a hand to the switch: motor power must be off. */
+export const handsOnTopics: readonly ConfirmTopic[] = [
+  'tap',
+  'carriage',
+  'tug',
+  'flex',
+  'lever',
+  'face',
+  'blades',
+  'gap',
+  'bracket',
+  'clip',
+];
 /** Questions about an unknown stream that watching alone does not answer. */
 export type LearnTopic =
   | 'ready-to-move'
@@ -137,7 +166,8 @@ export type Answer =
   | 'none'
   | 'on'
   | 'off'
-  | 'value';
+  | 'value'
+  | 'over-range';
 
 const always = ['cannot', 'not-sure', 'skip', 'stop'] as const satisfies readonly Answer[];
 
@@ -158,7 +188,8 @@ export function answersTo(ask: AskAction): readonly Answer[] {
   if (ask.action === 'look') {
     return [...looksLike[ask.topic], ...always];
   }
-  if (ask.action === 'measure') return ['value', ...always];
+  if (ask.action === 'measure')
+    return ['value', ...(ask.quantity === 'resistance' ? (['over-range'] as const) : []), ...always];
   return ['done', ...always];
 }
 

@@ -1,4 +1,5 @@
 import type { Ask, AskEnd } from './ask.ts';
+import type { FaultName } from './fault-names.ts';
 import type { AxisLetter, InputName, Machine, Subject } from './machine.ts';
 import type { Reading, StatusReading } from './reading.ts';
 import type { OutItem } from './session-facts.ts';
@@ -69,6 +70,24 @@ export interface Known {
   readonly motorsOff: boolean;
   /** Why no hand may go to a switch in this session, where the person would not make it possible. */
   readonly handsOff?: Missing;
+  /** What earlier checks of this session came to, oldest first. */
+  readonly verdicts: readonly Verdict[];
+  readonly motion: MotionKnown;
+  /** The causes that a search has named; without one that is to be mended nothing is asked about mending. */
+  readonly causes?: readonly (readonly FaultName[])[];
+}
+
+/** What was settled in this session about letting anything move. */
+export interface MotionKnown {
+  /** How the stop is known: proved by its check, or a hard-wired one that the person told of. */
+  readonly stop: 'proved' | 'told' | undefined;
+  readonly motorsOn: boolean;
+  /** Axes with a free way on either side, as the person confirmed. */
+  readonly free: readonly AxisLetter[];
+  /** Axes that may not move, and why. */
+  readonly held: Readonly<Partial<Record<AxisLetter, Missing>>>;
+  /** Why nothing at all may move. */
+  readonly refused?: Missing;
 }
 
 /** One question about the machine: a procedure that gathers its evidence and a pure judge of it. */

@@ -1,3 +1,4 @@
+import type { CauseFacts } from './cause-facts.ts';
 import type { CheckName } from './check-name.ts';
 import type { EnvelopeFacts, ProgramFacts } from './envelope-facts.ts';
 import type { Finding } from './finding.ts';
@@ -10,7 +11,7 @@ import type { ScaleFacts } from './scale-facts.ts';
 import type { StoppingFacts } from './stopping-facts.ts';
 import type { Millis, Share } from './units.ts';
 
-export { type CheckName, checkNames } from './check-name.ts';
+export { type CheckName, checkNames, everyCheck } from './check-name.ts';
 
 /** Worst last. Nothing is proved by silence: a check without its evidence is inconclusive. */
 export const statuses = ['proved', 'limited', 'not-tested', 'inconclusive', 'failed'] as const;
@@ -60,6 +61,19 @@ export type Missing =
   | 'something-out'
   | 'power-not-looked-at'
   | 'watched-too-short'
+  | 'no-hard-wired-stop'
+  | 'input-unproved'
+  | 'motors-not-on'
+  | 'way-not-free'
+  | 'no-home-switch'
+  | 'no-motion-seen'
+  | 'position-not-reported'
+  | 'direction-not-known'
+  | 'not-told-apart'
+  | 'contradictory'
+  | 'not-mended'
+  | 'stop-not-proved'
+  | 'circuit-not-declared'
   | 'no-such-check-yet';
 
 /** Measured facts a reader may want beside the verdict. Absent means not observed. */
@@ -93,6 +107,7 @@ export interface Facts {
   readonly envelope?: EnvelopeFacts;
   readonly program?: ProgramFacts;
   readonly scale?: ScaleFacts;
+  readonly cause?: CauseFacts;
 }
 
 export interface PressFacts {

@@ -34,6 +34,8 @@ export class Course {
     restInDoubt: [],
     touchedAsked: [],
     motorsOff: false,
+    verdicts: [],
+    motion: { stop: undefined, motorsOn: false, free: [], held: {} },
   };
   private status: StatusReading | undefined;
   private inputs: readonly InputName[] = [];
@@ -149,7 +151,11 @@ export class Course {
   private finishCheck(run: CheckRun): readonly Verdict[] {
     const verdicts = run.verdicts();
     const stream = this.running ? this.notes.verdict(this.running) : [];
-    this.known = { ...this.known, ...run.known() };
+    this.known = {
+      ...this.known,
+      ...run.known(),
+      verdicts: [...this.known.verdicts, ...verdicts],
+    };
     this.run = undefined;
     return [...verdicts, ...stream];
   }

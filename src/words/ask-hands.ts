@@ -21,8 +21,14 @@ export function powerWords(ask: Of<'power'>, machine: Machine): AskWords {
       short: 'Motor and spindle power off',
     },
     'motors on': {
-      text: 'Switch motor power on by your own control. Start no motion.',
-      cautions: cautions('listens', 'stayClear'),
+      text:
+        ask.check === 'stop'
+          ? 'Switch motor power on by your own control. Start no motion.'
+          : 'Next the axes move. Close covers, switch motor power on by your own control, see that every axis holds, then take the props out. Start no motion yet.',
+      cautions: [
+        ...cautions('listens', 'stayClear'),
+        ...(ask.check === 'stop' ? [] : [dropCaution(machine)]),
+      ],
       short: 'Motor power on, no motion',
     },
     'controller off': {

@@ -2,7 +2,8 @@ import type { Ask, ConfirmTopic, MotionTopic } from '../model/ask.ts';
 import { type Machine, verticalAxes } from '../model/machine.ts';
 import { visible } from '../model/visible.ts';
 import { learnWords } from './ask-learn.ts';
-import { lookAtMotion } from './ask-motion.ts';
+import { hardWiredStop, lookAtMotion, wayFreeWords } from './ask-motion.ts';
+import { causeTopicWords } from './cause/ask-cause.ts';
 import { cautions, dropCaution } from './cautions.ts';
 import { listed } from './figures.ts';
 import type { AskWords } from './instruction.ts';
@@ -50,7 +51,10 @@ export function confirmWords(ask: Confirm, machine: Machine): AskWords {
     'stop-area-clear': stopAreaClear,
     'stayed-off': stayedOff,
     'stayed-in': stayedIn,
+    'hard-wired-stop': hardWiredStop,
+    'way-free': wayFreeWords,
     ...learnWords,
+    ...causeTopicWords,
   } satisfies Record<ConfirmTopic, (ask: Confirm, machine: Machine) => AskWords>;
   return told[ask.topic](ask, machine);
 }

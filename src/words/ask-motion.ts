@@ -22,6 +22,31 @@ export const homeWords = ({ axis }: Of<'home'>, machine: Machine): AskWords => (
   short: axis === 'all' ? 'Home all axes' : `Home ${axis}`,
 });
 
+export const hardWiredStop = (_ask: Of<'confirm'>, machine: Machine): AskWords => ({
+  text: 'The machine file names no stop input. Is there a stop within your reach, wired so that it takes the power from the drives whatever the controller does, and have you seen it work today? Answer yes only if both are so.',
+  cautions: [...cautions('listens', 'statusNoProof', 'licensed'), dropCaution(machine)],
+  short: 'A hard-wired stop, seen to work?',
+});
+
+/** Where the whole travel is shorter, no one can keep so much free. */
+const middleBelow = 110;
+
+export function wayFreeWords({ axis }: Of<'confirm'>, machine: Machine): AskWords {
+  const letter = axis ?? 'the axis';
+  const found = machine.axes.find((each) => each.letter === axis);
+  const room =
+    found?.kind === 'rotary'
+      ? 'at least 50 degrees free either way'
+      : found?.travel !== undefined && found.travel < middleBelow
+        ? 'in the middle of its travel'
+        : 'at least 50 mm free on both sides';
+  return {
+    text: `Is the way of ${letter} free: ${room}, off its switches, no tool in, spindle off, no work and no clamp in reach, every prop taken out? Answer yes only after you have looked.`,
+    cautions: [...cautions('listens', 'stayClear', 'clothing'), dropCaution(machine)],
+    short: `Is the way of ${letter} free, both ways?`,
+  };
+}
+
 type LookAtMotion = Extract<Ask, { readonly action: 'look'; readonly topic: MotionTopic }>;
 
 const looks = {

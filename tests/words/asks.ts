@@ -1,5 +1,7 @@
-import type { Ask, AskAction } from '../../src/model/ask.ts';
-import { seconds } from '../../src/model/units.ts';
+import type { Ask, AskAction, CauseTopic } from '../../src/model/ask.ts';
+import { deedNames } from '../../src/model/deed-names.ts';
+import { mm, ms, seconds } from '../../src/model/units.ts';
+import { isMeterDeed } from '../../src/words/cause/ask-meter.ts';
 
 const x = { subject: 'x-home' } as const;
 const plug = { ...x, at: 'switch', conductor: 'signal plug' } as const;
@@ -31,7 +33,11 @@ export const actions: readonly AskAction[] = [
     (action) => ({ action, ...x, at: 'switch', terminals: ['IN1', 'COM'] }) as const,
   ),
   { action: 'seek', axis: 'X' },
+  { action: 'seek', axis: 'X', late: { after: ms(66), by: mm(0.9) } },
   { action: 'home', axis: 'X' },
+  { action: 'home', axis: 'X', late: { after: ms(66) } },
+  { action: 'confirm', topic: 'hard-wired-stop' },
+  { action: 'confirm', topic: 'way-free', axis: 'X' },
   { action: 'home', axis: 'all' },
   { action: 'move', axis: 'X', direction: 'negative', distance: 5, unit: 'mm' },
   ...(['touched', 'power', 'lamp'] as const).map((topic) => ({ action: 'look', topic, ...x }) as const),
@@ -49,6 +55,22 @@ export const actions: readonly AskAction[] = [
     linked: ['IN1', 'COM'],
   },
   { action: 'confirm', topic: 'propped', axes: ['Z'] },
+  ...deedNames.filter(isMeterDeed).map((where) => {
+    const [kind] = where.split('-');
+    if (kind === 'ohms')
+      return { action: 'measure', quantity: 'resistance', unit: 'ohm', where, ...x } as const;
+    return kind === 'volts'
+      ? ({ action: 'measure', quantity: 'voltage', unit: 'V', where, ...x } as const)
+      : ({ action: 'measure', quantity: 'current', unit: 'mA', where, ...x } as const);
+  }),
+  ...(
+    [
+      ...['tap', 'carriage', 'tug', 'flex', 'lever', 'face', 'settings', 'blades', 'gap', 'bracket', 'clip'],
+      ...['drives', 'spindle', 'axis'],
+    ] as readonly CauseTopic[]
+  ).map((topic) => ({ action: 'confirm', topic, ...x, axis: 'X' }) as const),
+  { action: 'confirm', topic: 'mended', ...x, causes: [['signal-core-open']] },
+  { action: 'confirm', topic: 'mended', ...x, causes: [['wrong-blade', 'polarity-inverted'], []] },
   ...(['signal-plug', 'still-out', 'stop-area-clear', 'stayed-off'] as const).map(
     (topic) => ({ action: 'confirm', topic, ...x, at: 'controller' }) as const,
   ),

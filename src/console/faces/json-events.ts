@@ -88,7 +88,11 @@ function detailsOf(ask: Ask): JsonLine {
       return { at: ask.at, terminals: ask.terminals };
     case 'seek':
     case 'home':
-      return { axis: ask.axis };
+      return {
+        axis: ask.axis,
+        ...given('lateAfter', ask.late?.after),
+        ...given('lateBy', ask.late?.by),
+      };
     case 'look':
       return { topic: ask.topic, ...('axis' in ask ? { axis: ask.axis } : {}) };
     case 'measure':

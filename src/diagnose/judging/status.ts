@@ -20,6 +20,14 @@ const notTested: readonly Missing[] = [
   'voltage-unknown',
   'voltage-too-high',
   'plug-not-confirmed',
+  'not-mended',
+  'stop-not-proved',
+  'no-hard-wired-stop',
+  'input-unproved',
+  'motors-not-on',
+  'way-not-free',
+  'no-home-switch',
+  'position-not-reported',
   'no-such-check-yet',
 ];
 

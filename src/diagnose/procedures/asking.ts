@@ -2,7 +2,9 @@ import type { Ask } from '../../model/ask.ts';
 import { allSwitches, type Switch } from '../../model/machine.ts';
 import type { Ended, Guard, Scene } from '../../model/procedure.ts';
 import type { StatusReading } from '../../model/reading.ts';
+import type { Millis } from '../../model/units.ts';
 import type { Missing } from '../../model/verdict.ts';
+import { resolutionOf } from '../signal/resolution.ts';
 import { lastStatus } from '../signal/track.ts';
 
 /** A piece of a procedure that asks and comes to a result. */
@@ -13,10 +15,13 @@ export interface Latest {
   status: StatusReading | undefined;
   /** What it said before the ask under which it broke off; no level to judge by, but what to expect when it is back. */
   before?: StatusReading | undefined;
+  /** The middle time between two reports, controller clock, as last measured. */
+  period?: Millis | undefined;
 }
 
 export function* put(ask: Ask, latest: Latest, guard?: Guard): Asking<Ended> {
   const ended = yield guard ? { ask, guard } : { ask };
+  latest.period = resolutionOf(ended.window)?.median ?? latest.period;
   if (ended.by !== 'gap') latest.status = lastStatus(ended.window);
   else {
     latest.before = latest.status ?? latest.before;
