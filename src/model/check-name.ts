@@ -12,4 +12,7 @@ export const checkNames = [
   'scale',
   'soak',
 ] as const;
-export type CheckName = (typeof checkNames)[number];
+
+/** `troubleshoot`, the search for the cause on one input, runs and is judged like a check, but no commissioning asks for it. */
+export const everyCheck = [...checkNames, 'troubleshoot'] as const;
+export type CheckName = (typeof everyCheck)[number];

@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFile
 import { join } from 'node:path';
 import { z } from 'zod';
 import { ToolError } from '../model/tool-error.ts';
-import { checkNames } from '../model/verdict.ts';
+import { everyCheck } from '../model/verdict.ts';
 import { CaptureFile } from './capture-file.ts';
 import { SessionWriter, writeInPieces } from './session-writer.ts';
 
@@ -17,7 +17,7 @@ export const headerSchema = z.object({
   machineHash: z.string(),
   /** Left out: the native status sentences. */
   streamHash: z.string().optional(),
-  checks: z.array(z.enum(checkNames)),
+  checks: z.array(z.enum(everyCheck)),
   presses: z.int().positive(),
   restSeconds: z.number().positive(),
   only: z.array(z.string()).optional(),

@@ -18,5 +18,6 @@ export const answerWords = {
   none: 'it did not move',
   on: 'it is lit',
   off: 'it is dark',
+  'over-range': 'the meter shows over range: nothing joins the two',
   value: 'the number you read, with a point for the fraction',
 } satisfies Record<Answer, string>;

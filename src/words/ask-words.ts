@@ -7,6 +7,7 @@ import { confirmWords, lookWords } from './ask-look.ts';
 import { homeWords, measureDistance, seekWords } from './ask-motion.ts';
 import { plugWords } from './ask-plug.ts';
 import { pressWords, releaseWords } from './ask-press.ts';
+import { isMeterDeed, meterWords } from './cause/ask-meter.ts';
 import { clip } from './figures.ts';
 import type { AskWords } from './instruction.ts';
 
@@ -24,7 +25,7 @@ const words = {
   replug: plugWords,
   jumper: jumperWords,
   unjumper: jumperWords,
-  measure: measureDistance,
+  measure: measureWords,
   clear: clearWords,
   seek: seekWords,
   home: homeWords,
@@ -32,6 +33,10 @@ const words = {
   look: lookWords,
   confirm: confirmWords,
 } satisfies Words;
+
+function measureWords(ask: Of<'measure'>, machine: Machine): AskWords {
+  return isMeterDeed(ask.where) ? meterWords(ask, ask.where, machine) : measureDistance(ask);
+}
 
 /** One instruction, imperative, in the person's own words, with the cautions that belong to it. */
 export function askWords(ask: Ask, machine: Machine): AskWords {

@@ -104,4 +104,9 @@ export const checkWords = {
     question: 'How often does an input trip for nothing over hours?',
     untested: 'Rare false trips would not have been seen in so short a time.',
   },
+  troubleshoot: {
+    title: 'Cause',
+    question: 'Why does this input not do what it should?',
+    untested: 'What is wrong with the input is not known.',
+  },
 } satisfies Record<CheckName, CheckWords>;

@@ -22,6 +22,7 @@ export const answerKeys = {
   on: 'o',
   off: 'f',
   value: 'v',
+  'over-range': 'r',
 } satisfies Record<Answer, string>;
 
 /** The answer of the open ask that a key gives, or undefined. */

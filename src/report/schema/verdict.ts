@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import {
-  checkNames,
+  everyCheck,
   evidenceLevels,
   type Facts,
   type Missing,
@@ -9,6 +9,7 @@ import {
 } from '../../model/verdict.ts';
 import { missingWords } from '../../words/missing-words.ts';
 import { envelopeSchema, programSchema, stoppingSchema } from './bounds.ts';
+import { causeSchema } from './cause.ts';
 import { repeatSchema, scaleSchema } from './figures.ts';
 import { findingSchema } from './finding.ts';
 import { frameSchema, homingSchema, trackSchema } from './motion.ts';
@@ -18,7 +19,7 @@ const level = z.enum(['H', 'L', '?']);
 const active = z.enum(['1', '0', '?']);
 const count = z.int().nonnegative();
 
-export const checkSchema = z.enum(checkNames);
+export const checkSchema = z.enum(everyCheck);
 export const statusSchema = z.enum(statuses);
 
 const facts = z.strictObject({
@@ -53,6 +54,7 @@ const facts = z.strictObject({
   envelope: envelopeSchema.exactOptional(),
   program: programSchema.exactOptional(),
   scale: scaleSchema.exactOptional(),
+  cause: causeSchema.exactOptional(),
 }) as unknown as z.ZodType<Facts>;
 
 /** Points carry the controller clock in ms from the first point; `from` and `to` the host clock. */

@@ -1,0 +1,49 @@
+import type { DeedName } from './deed-names.ts';
+import type { FaultName } from './fault-names.ts';
+import type { Share } from './units.ts';
+import type { CheckName, Missing } from './verdict.ts';
+import type { WiringName } from './wiring-names.ts';
+
+/** What a search for the cause on one input came to, and what it rests on. */
+export interface CauseFacts {
+  /** What no test that was left could tell apart, the likeliest first. Several names: these faults at once; none: nothing wrong on the input itself. */
+  readonly causes: readonly (readonly FaultName[])[];
+  /** How much of the belief they hold together. */
+  readonly share: Share;
+  /** One of them alone is left, or the search came to its end with several. `stopped`: it was broken off. */
+  readonly ended: 'named' | 'inseparable' | 'stopped';
+  /** The wirings that were thought of, and what of them nobody declared. */
+  readonly wirings: readonly {
+    readonly name: WiringName;
+    readonly contact: 'normally open' | 'normally closed';
+  }[];
+  readonly assumed: readonly ('circuit' | 'contact')[];
+  readonly history: 'fresh' | 'worked';
+  readonly evidence: readonly CauseEvidence[];
+  readonly notDone: readonly { readonly deed: DeedName; readonly why: Missing }[];
+  /** Faults that were likely before and are not any more. */
+  readonly ruledOut: readonly FaultName[];
+  /** What shows that the fix has worked. */
+  readonly retest: readonly CheckName[];
+}
+
+export interface CauseEvidence {
+  readonly deed: DeedName;
+  /** As the search names outcomes: words tell it. */
+  readonly outcome: string;
+  /** Of a meter, in V, ohm or A; absent: over range, or no meter. */
+  readonly value?: number;
+  readonly speaks: 'for' | 'against' | 'neither';
+  /** Taken over from an earlier session. */
+  readonly earlier?: true;
+}
+
+/** What is found of an input before anything is asked, and how the search is to be led. */
+export interface SearchOrder {
+  readonly subject: string;
+  /** `fresh`: newly built, never proved. `worked`: it did its duty before. */
+  readonly history: 'fresh' | 'worked';
+  /** An earlier session proved the stop. */
+  readonly stopProved: boolean;
+  readonly earlier: readonly { readonly deed: DeedName; readonly outcome: string }[];
+}

@@ -1,0 +1,48 @@
+/** Everything a person may be asked to do or look at while a cause is sought; what each tells is computed elsewhere. */
+export const deedNames = [
+  'rest',
+  'press',
+  'tap',
+  'carriage',
+  'neighbour',
+  'tug',
+  'flex',
+  'unplug-controller',
+  'unplug-switch',
+  'link-controller',
+  'link-switch',
+  'lamp',
+  'lever',
+  'face',
+  'settings',
+  'blades',
+  'gap',
+  'bracket',
+  'clip',
+  'ohms-signal-core',
+  'ohms-common-core',
+  'ohms-signal-to-return',
+  'ohms-signal-to-plus',
+  'ohms-contact-closed',
+  'ohms-contact-open',
+  'ohms-pull',
+  'volts-terminal-closed',
+  'volts-terminal-open',
+  'volts-sensor-supply',
+  'volts-sensor-output',
+  'ohms-returns',
+  'volts-coupler-common',
+  'amps-closed',
+  'amps-open',
+  'drives',
+  'spindle',
+  'axis',
+] as const;
+export type DeedName = (typeof deedNames)[number];
+
+/** Where the tips of a meter go, one place a deed. */
+export type MeterDeed = Extract<DeedName, `ohms-${string}` | `volts-${string}` | `amps-${string}`>;
+/** Questions to the person's eyes that take yes or no. */
+export type LookDeed = 'lever' | 'face' | 'settings' | 'blades' | 'gap' | 'bracket' | 'clip';
+/** Done by hand, or by the person's own control, while the input is watched. */
+export type WatchedDeed = 'tap' | 'carriage' | 'tug' | 'flex' | 'drives' | 'spindle' | 'axis';

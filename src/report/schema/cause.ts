@@ -1,0 +1,36 @@
+import { z } from 'zod';
+import { deedNames } from '../../model/deed-names.ts';
+import { faultNames } from '../../model/fault-names.ts';
+import { everyCheck, type Missing } from '../../model/verdict.ts';
+import { wiringNames } from '../../model/wiring-names.ts';
+import { missingWords } from '../../words/missing-words.ts';
+
+const fault = z.enum(faultNames);
+const deed = z.enum(deedNames);
+const missing = z.enum(Object.keys(missingWords) as [Missing, ...Missing[]]);
+
+export const causeSchema = z.strictObject({
+  causes: z.array(z.array(fault)),
+  share: z.number(),
+  ended: z.enum(['named', 'inseparable', 'stopped']),
+  wirings: z.array(
+    z.strictObject({
+      name: z.enum(wiringNames),
+      contact: z.enum(['normally open', 'normally closed']),
+    }),
+  ),
+  assumed: z.array(z.enum(['circuit', 'contact'])),
+  history: z.enum(['fresh', 'worked']),
+  evidence: z.array(
+    z.strictObject({
+      deed,
+      outcome: z.string(),
+      value: z.number().exactOptional(),
+      speaks: z.enum(['for', 'against', 'neither']),
+      earlier: z.literal(true).exactOptional(),
+    }),
+  ),
+  notDone: z.array(z.strictObject({ deed, why: missing })),
+  ruledOut: z.array(fault),
+  retest: z.array(z.enum(everyCheck)),
+});

@@ -1,0 +1,75 @@
+import type { CauseEvidence, CauseFacts } from '../../model/cause-facts.ts';
+import type { FaultName } from '../../model/fault-names.ts';
+import { listed } from '../figures.ts';
+import { missingWords } from '../missing-words.ts';
+import { checkWords } from '../verdict-words.ts';
+import { faultWords } from '../wiring/fault-words.ts';
+import { deedWords } from './deed-words.ts';
+import { outcomeText } from './outcome-words.ts';
+
+const nothing = 'Nothing wrong on this input itself';
+
+/** One cause: a fault, several at once, or nothing. */
+export const causeTitle = (cause: readonly FaultName[]): string =>
+  cause.length === 0 ? nothing : cause.map((each) => faultWords[each].title).join(', and at once: ');
+
+export const fixText = (cause: readonly FaultName[]): string =>
+  cause.length === 0
+    ? 'Change nothing here; look at what else the complaint may come from.'
+    : cause.map((each) => faultWords[each].fix).join(' ');
+
+/** "about 97 %"; the belief rests on judged likelihoods and is no measurement. */
+export const shareText = (share: number): string =>
+  share >= 0.995 ? 'over 99 %' : `about ${Math.round(100 * share)} %`;
+
+/** "Press it by hand: answered: active, line open." */
+export function evidenceText({ deed, outcome, value, earlier }: CauseEvidence): string {
+  const unit = deed.startsWith('ohms') ? 'ohm' : deed.startsWith('volts') ? 'V' : 'mA';
+  const figure = deed.startsWith('amps') && value !== undefined ? 1000 * value : value;
+  const read = figure === undefined ? '' : ` (${Number(figure.toPrecision(4))} ${unit})`;
+  const from = earlier ? ', from an earlier session' : '';
+  return `${deedWords(deed).title}${from}: ${outcomeText(deed, outcome)}${read}.`;
+}
+
+/** What the search came to, in a sentence each. */
+export function causeSentences(facts: CauseFacts): readonly string[] {
+  const { causes, share, ended, assumed, wirings, history } = facts;
+  const [first] = causes;
+  const head =
+    ended === 'stopped'
+      ? `Broken off. So far: ${causes.map(causeTitle).join('; or: ')} (${shareText(share)}).`
+      : ended === 'named' && first
+        ? `Named: ${causeTitle(first)} (${shareText(share)}).`
+        : `No test that is left tells these apart, the likeliest first: ${causes.map((each, i) => `(${i + 1}) ${causeTitle(each)}`).join('; ')} (together ${shareText(share)}).`;
+  return [
+    head,
+    ...(assumed.length === 0 ? [] : [assumedText(assumed, wirings)]),
+    history === 'fresh'
+      ? 'Likelihoods as on a newly built machine.'
+      : 'Likelihoods as on a machine that worked.',
+    ...why(facts),
+  ];
+}
+
+export const whatHappened = (cause: readonly FaultName[]): readonly string[] =>
+  cause.map((each) => faultWords[each].what);
+
+const assumedText = (assumed: CauseFacts['assumed'], wirings: CauseFacts['wirings']): string =>
+  `Not declared and therefore assumed: the ${assumed.join(' and the ')}. Thought of: ${listed(
+    wirings.map(({ name, contact }) => `${name.replaceAll('-', ' ')} (${contact})`),
+    'or',
+  )}.`;
+
+const why = ({ notDone }: CauseFacts): readonly string[] =>
+  notDone.length === 0
+    ? []
+    : [
+        `Not done: ${notDone.map(({ deed, why: reason }) => `${deedWords(deed).title.toLowerCase()} (${missingWords[reason]})`).join('; ')}.`,
+      ];
+
+export const retestText = ({ retest }: CauseFacts): string =>
+  `Test again once it is mended: ${listed(retest.map((each) => checkWords[each].title.toLowerCase()))}.`;
+
+/** The exact command that goes on from a session. */
+export const troubleshootCommand = (subject: string, session: string): string =>
+  `tellwire troubleshoot ${subject} --from ${/^[\w./-]+$/.test(session) ? session : `"${session}"`}`;
