@@ -63,12 +63,18 @@ async function commissioned(face: keyof typeof faces): Promise<readonly string[]
     ...only,
   ]);
   const person = new Person((hand) => bench.say(hand));
-  person.attend((answer) => say(answer as Parameters<Say>[0]));
+  const journal = join(out, 'journal.ndjson');
+  // A key has no number: she looks at the page once more before she presses it, as a person does.
+  const isOpen = (id: number) => !readFileSync(journal, 'utf8').includes(`{"kind":"ended","id":${id},`);
+  person.attend((answer) => {
+    const said = answer as Parameters<Say>[0];
+    if (isOpen(said.id)) say(said);
+  });
   let read = 0;
   while (!existsSync(join(out, 'report.json'))) {
     await new Promise((resolve) => setTimeout(resolve, 30));
-    if (!existsSync(join(out, 'journal.ndjson'))) continue;
-    const lines = readFileSync(join(out, 'journal.ndjson'), 'utf8').split('\n').slice(0, -1);
+    if (!existsSync(journal)) continue;
+    const lines = readFileSync(journal, 'utf8').split('\n').slice(0, -1);
     for (const line of lines.slice(read)) person.take(eventIn(line));
     read = lines.length;
   }
