@@ -1,5 +1,14 @@
 import type { Belief, Chances } from './belief.ts';
-import { type Classes, classesOf, columnsOf, entropyTimes, jointWeights, sumOf } from './columns.ts';
+import {
+  type Alive,
+  aliveIn,
+  type Classes,
+  classesOf,
+  columnsOf,
+  entropyTimes,
+  jointWeights,
+  sumOf,
+} from './columns.ts';
 import { huffmanLength } from './cost-to-go.ts';
 
 /** One thing that can be done to learn more. */
@@ -30,6 +39,9 @@ const lookedAtNext = 5;
 export const worthless = 0.005;
 /** Outcomes rarer than this change no choice. */
 const rarest = 5e-3;
+/** Nor do hypotheses this unlikely: at the start, and two steps on. */
+const unlikely = 1e-7;
+const unlikelyThen = 1e-4;
 
 /**
  * The next test: expected information per minute finds the candidates; of the best ones, the one with the least expected minutes
@@ -42,7 +54,7 @@ export function nextTest<Of extends Test>(
   { classOf }: Grouping,
 ): Choice<Of> | undefined {
   const classes = classesOf(classOf);
-  const useful = rated(Float64Array.from(belief), tests, classes);
+  const useful = rated(aliveIn(belief, classes, unlikely), tests);
   const rate = Math.min(...useful.map(({ test }) => test.minutes));
   let best: Choice<Of> | undefined;
   for (const { test, bits } of useful.slice(0, lookedAtDeeply)) {
@@ -57,22 +69,22 @@ export function nextTest<Of extends Test>(
 }
 
 /** Tests that tell something, most information per minute first. */
-function rated<Of extends Test>(belief: Float64Array, tests: readonly Of[], classes: Classes) {
+function rated<Of extends Test>(alive: Alive, tests: readonly Of[]) {
   return tests
-    .map((test) => ({ test, bits: bitsOf(belief, test, classes) }))
+    .map((test) => ({ test, bits: bitsOf(alive, test) }))
     .filter(({ bits }) => bits > worthless)
     .sort((a, b) => b.bits / b.test.minutes - a.bits / a.test.minutes);
 }
 
 /** Expected fall of the entropy over classes, bits. */
 export const informationOf = (belief: Belief, test: Test, classOf: readonly number[]): number =>
-  bitsOf(Float64Array.from(belief), test, classesOf(classOf));
+  bitsOf(aliveIn(belief, classesOf(classOf), 0), test);
 
-function bitsOf(belief: Float64Array, test: Test, classes: Classes): number {
-  const prior = new Float64Array(classes.count);
+function bitsOf(alive: Alive, test: Test): number {
+  const prior = new Float64Array(alive.classes);
   let left = 0;
   for (const column of columnsOf(test.chances, test.outcomes)) {
-    const weights = jointWeights(belief, column, classes);
+    const weights = jointWeights(alive, column);
     const chance = sumOf(weights);
     if (chance <= 0) continue;
     left += entropyTimes(weights, chance);
@@ -91,15 +103,15 @@ function after(belief: Belief, column: Float64Array): { then: Float64Array; chan
 
 /** Minutes to the end from here, at the least: the best single test, then the shortest code over what it leaves. */
 function oneStep(belief: Float64Array, tests: readonly Test[], classes: Classes, rate: number): number {
-  const settled = huffmanLength(weightsOf(belief, classes.of)) * rate;
-  if (settled < 1e-9) return 0;
-  const useful = rated(belief, tests, classes).slice(0, lookedAtNext);
+  const alive = aliveIn(belief, classes, unlikelyThen);
+  if (alive.classes < 2) return 0;
+  const useful = rated(alive, tests).slice(0, lookedAtNext);
   let best = Infinity;
   for (const { test } of useful) {
     let minutes = test.minutes;
     // Huffman's length of weights is proportional to them: they need not be made to sum to 1.
     for (const column of columnsOf(test.chances, test.outcomes))
-      minutes += rate * huffmanLength(jointWeights(belief, column, classes));
+      minutes += rate * huffmanLength(jointWeights(alive, column));
     best = Math.min(best, minutes);
   }
   return best === Infinity ? 0 : best;

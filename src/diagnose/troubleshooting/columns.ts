@@ -1,4 +1,4 @@
-import type { Belief, Chances } from './belief.ts';
+import type { Chances } from './belief.ts';
 
 /** The chances of one outcome under each hypothesis, as numbers that lie side by side: what a choice looks at thousands of times. */
 export type Column = Float64Array;
@@ -26,12 +26,39 @@ export function classesOf(classOf: readonly number[]): Classes {
   return { of, count: of.reduce((most, each) => Math.max(most, each + 1), 0) };
 }
 
-/** The weight of each class after an outcome of this column (not made to sum to 1). */
-export function jointWeights(belief: Belief | Float64Array, column: Column, classes: Classes): Float64Array {
-  const weights = new Float64Array(classes.count);
-  for (let i = 0; i < column.length; i++) {
+/** The hypotheses that still count, packed together: which they are, how likely, and their classes counted anew from 0. */
+export interface Alive {
+  readonly at: Int32Array;
+  readonly weight: Float64Array;
+  readonly of: Int32Array;
+  readonly classes: number;
+}
+
+/** Leaves out what is less likely than `least`. */
+export function aliveIn(belief: ArrayLike<number>, classes: Classes, least: number): Alive {
+  const at: number[] = [];
+  for (let i = 0; i < belief.length; i++) if ((belief[i] ?? 0) > least) at.push(i);
+  const numbers = new Int32Array(classes.count).fill(-1);
+  let count = 0;
+  const of = Int32Array.from(at, (i) => {
     const group = classes.of[i] ?? 0;
-    weights[group] = (weights[group] ?? 0) + (belief[i] ?? 0) * (column[i] ?? 0);
+    if (numbers[group] === -1) numbers[group] = count++;
+    return numbers[group] ?? 0;
+  });
+  return {
+    at: Int32Array.from(at),
+    weight: Float64Array.from(at, (i) => belief[i] ?? 0),
+    of,
+    classes: count,
+  };
+}
+
+/** The weight of each class after an outcome of this column (not made to sum to 1). */
+export function jointWeights({ at, weight, of, classes }: Alive, column: Column): Float64Array {
+  const weights = new Float64Array(classes);
+  for (let i = 0; i < at.length; i++) {
+    const group = of[i] ?? 0;
+    weights[group] = (weights[group] ?? 0) + (weight[i] ?? 0) * (column[at[i] ?? 0] ?? 0);
   }
   return weights;
 }

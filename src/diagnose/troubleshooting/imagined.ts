@@ -18,13 +18,14 @@ export class Imagined {
   readonly faults: readonly Fault[];
   readonly around: Surroundings;
   readonly world: World;
-  private readonly seen = new Map<string, Seen>();
+  private readonly memory: Map<string, unknown>;
   private readonly setting;
 
   constructor(wiring: Wiring, faults: readonly Fault[], around: Surroundings) {
     this.wiring = wiring;
     this.faults = faults;
     this.around = around;
+    this.memory = memoryOf(wiring, faults);
     this.world = nominalWorld(wiring);
     this.setting = rigsWith(wiring, atRest, faults, this.world)[0]?.setting ?? {
       enabled: true,
@@ -37,15 +38,29 @@ export class Imagined {
   }
 
   look(change: Partial<State> = {}): Seen {
-    const key = JSON.stringify(change);
-    const before = this.seen.get(key);
-    if (before) return before;
-    const now = readingOf(this.wiring, state(change), this.faults, this.world);
-    this.seen.set(key, now);
-    return now;
+    return this.once(`look ${JSON.stringify(change)}`, () =>
+      readingOf(this.wiring, state(change), this.faults, this.world),
+    );
+  }
+
+  /** What follows from the wiring and the faults alone is computed once, whatever surrounds them and however old the machine is. */
+  once<Value>(key: string, compute: () => Value): Value {
+    if (!this.memory.has(key)) this.memory.set(key, compute());
+    return this.memory.get(key) as Value;
   }
 
   glimpse(change: Partial<State> = {}): Odds {
     return oddsOf(this.look(change), this.setting, this.wiring.contact, this.around.told);
   }
+}
+
+const memories = new WeakMap<Wiring, Map<string, Map<string, unknown>>>();
+
+function memoryOf(wiring: Wiring, faults: readonly Fault[]): Map<string, unknown> {
+  const byFaults = memories.get(wiring) ?? new Map<string, Map<string, unknown>>();
+  memories.set(wiring, byFaults);
+  const key = faults.map(({ name }) => name).join('+');
+  const memory = byFaults.get(key) ?? new Map<string, unknown>();
+  byFaults.set(key, memory);
+  return memory;
 }

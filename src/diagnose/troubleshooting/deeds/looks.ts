@@ -19,7 +19,7 @@ import {
 } from '../../fault-finding/traits.ts';
 import type { Deed } from '../deed.ts';
 import type { Imagined } from '../imagined.ts';
-import { mixed, sure } from '../odds.ts';
+import { mixed, type Odds, sure } from '../odds.ts';
 
 type Shown = Readonly<Partial<Record<FaultName, number>>>;
 
@@ -66,19 +66,20 @@ export const lamp = {
   minutes: 0.5,
   mistaken: 0.03,
   applies: either(threeWire, twoWire, module),
-  odds: (scene) => {
-    const { wiring, faults, world } = scene;
-    const worked = state({ actuation: wiring.contact === 'normally open' ? 'pressed by hand' : 'rest' });
-    const rigs = rigsWith(wiring, worked, faults, world);
-    return mixed(
-      rigs.map((rig) => {
-        const solution = solve(standing(rig, worked, wiring));
-        const [plus, minus] = ['device supply', 'device common'].map((node) => solution.voltsAt(node) ?? 0);
-        const fed = twoWire(wiring)
-          ? Math.abs(solution.ampsIn('signal core')) > 5e-4
-          : (plus ?? 0) - (minus ?? 0) > (world.numbers('supply') > 5.5 ? 8 : 3);
-        return [1 / rigs.length, sure(fed && rig.conducts[worked.actuation] ? 'on' : 'off')] as const;
-      }),
-    );
-  },
+  odds: (scene) => scene.once('lamp', () => lit(scene)),
 } as const satisfies Deed;
+
+function lit({ wiring, faults, world }: Imagined): Odds {
+  const worked = state({ actuation: wiring.contact === 'normally open' ? 'pressed by hand' : 'rest' });
+  const rigs = rigsWith(wiring, worked, faults, world);
+  return mixed(
+    rigs.map((rig) => {
+      const solution = solve(standing(rig, worked, wiring));
+      const [plus, minus] = ['device supply', 'device common'].map((node) => solution.voltsAt(node) ?? 0);
+      const fed = twoWire(wiring)
+        ? Math.abs(solution.ampsIn('signal core')) > 5e-4
+        : (plus ?? 0) - (minus ?? 0) > (world.numbers('supply') > 5.5 ? 8 : 3);
+      return [1 / rigs.length, sure(fed && rig.conducts[worked.actuation] ? 'on' : 'off')] as const;
+    }),
+  );
+}

@@ -24,7 +24,7 @@ const meter = <Name extends string>(name: Name, minutes: number, applies: Trait,
     applies,
     probe,
     odds: (scene: Imagined): Odds => {
-      const values = readingsOf(probe, scene);
+      const values = scene.once(name, () => readingsOf(probe, scene));
       return mixed(values.map((value) => [1 / values.length, binned(value, probe.limits)]));
     },
   }) as const;
