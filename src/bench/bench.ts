@@ -1,12 +1,10 @@
 import type { PlugEnd } from '../model/ask.ts';
 import type { Timekeeper } from '../model/source.ts';
-import type { Axis } from './axis.ts';
-import type { Contact } from './contact.ts';
 import type { Telling } from './controller.ts';
-import { type Course, homing, seek, straight } from './courses.ts';
 import { Eyes } from './eyes.ts';
 import type { LinkQuality } from './link.ts';
-import { axisNamed, switchNamed } from './named-parts.ts';
+import { switchNamed } from './named-parts.ts';
+import { Panel } from './panel.ts';
 import { plant } from './plant.ts';
 import { RequestEar } from './request-ear.ts';
 import { scenario } from './scenario.ts';
@@ -30,16 +28,11 @@ export interface BenchOptions {
 }
 
 const usual: Telling = { rate: 100, levels: true, active: true, positions: true, edges: false, volts: false };
-/** How far an axis is moved off a switch it stands on, at least, and how far one runs on that starts by itself; mm. */
-const offTheSwitch = 5;
-const runsOn = 20;
-/** How far past a soft limit a target may be by rounding, mm. */
-const tolerated = 0.01;
-
 /** The simulated machine as hands meet it. Subjects it does not know are refused with a HandRefused. */
 export class Bench {
   private readonly world: World;
   readonly eyes: Eyes;
+  private readonly panel: Panel;
   private readonly ear = new RequestEar();
 
   /** Throws a ToolError where a fault is not known or does not fit the machine. */
@@ -51,6 +44,7 @@ export class Bench {
     };
     this.world = new World(truth, time, seed, { ...usual, ...own, ...telling });
     Object.assign(this.world.controller.link, link);
+    this.panel = new Panel(this.world);
     this.eyes = new Eyes(this.world);
     for (const fault of faults) plant(this.world, fault);
     this.world.controller.startAwake();
@@ -93,8 +87,8 @@ export class Bench {
     const { contact } = switchNamed(this.world, subject).leg;
     const wasIn = contact.inHand;
     contact.letGo('hand');
-    if (contact.truth.stop && wasIn && this.world.quirks.restartsOnUnlatch) this.comeBack();
-    this.moveOff(contact);
+    if (contact.truth.stop && wasIn && this.world.quirks.restartsOnUnlatch) this.panel.comeBack();
+    this.panel.moveOff(contact);
   }
 
   unplug(subject: string, at: PlugEnd): void {
@@ -117,35 +111,22 @@ export class Bench {
 
   /** Towards the home end until its input is active; a controller in fault starts nothing. */
   seek(letter: string): void {
-    this.begin([axisNamed(this.world, letter)], 'homing', (axis) => seek(axis, this.isActive));
+    this.panel.seek(letter);
   }
 
   /** One axis, or all in the order set. */
   home(letter: string): void {
-    const { axes } = this.world;
-    const chosen = letter === 'all' ? [...axes] : [axisNamed(this.world, letter)];
-    const inOrder = chosen.sort((a, b) => a.homing.homeOrder - b.homing.homeOrder);
-    this.begin(inOrder, 'homing', (axis) => homing(axis, this.isActive));
+    this.panel.home(letter);
   }
 
   /** `distance` in mm, signed as the controller counts; `speed` in mm/s, left out: as fast as it positions. */
   move(letter: string, distance: number, speed?: number): void {
-    const axis = axisNamed(this.world, letter);
-    const target = axis.counted + distance;
-    const [low, high] = axis.soft;
-    if (axis.isHomed && (target < low - tolerated || target > high + tolerated)) {
-      if (this.world.controller.activity !== 'still') return;
-      this.world.controller.activity = 'fault';
-      return;
-    }
-    const fastest = axis.truth.rapid;
-    this.begin([axis], 'moving', () => straight(axis, distance, Math.min(speed ?? fastest, fastest)));
+    this.panel.move(letter, distance, speed);
   }
 
   /** The person clears a halt by her own control. */
   clear(): void {
-    this.world.motion.stop();
-    if (this.world.controller.activity === 'fault') this.world.controller.activity = 'still';
+    this.panel.clear();
   }
 
   power(what: 'motors' | 'controller', to: 'off' | 'on'): void {
@@ -161,50 +142,10 @@ export class Bench {
     plant(this.world, fault);
   }
 
-  /** A controller in fault starts nothing. */
-  private begin(axes: readonly Axis[], as: 'moving' | 'homing', course: (axis: Axis) => Course): void {
-    const { controller, motion, quirks, isAtLimit } = this.world;
-    if (!controller.powered || controller.activity === 'fault' || (quirks.refusesAtLimit && isAtLimit))
-      return;
-    motion.start(inTurn(axes, course, quirks.beforeMotion), as);
-  }
-
-  private readonly isActive = (input: string): boolean => this.world.isActive(input);
-
-  private comeBack(): void {
-    this.world.drives.cameBack = true;
-    this.world.drives.on = true;
-    const [axis] = this.world.axes;
-    if (axis) this.begin([axis], 'moving', () => straight(axis, runsOn, axis.truth.approach));
-  }
-
-  /** By hand where the drives are off, else by the controller's own control. */
-  private moveOff(contact: Contact): void {
-    const dog = this.world.dogs.find((each) => each.contact === contact);
-    if (!dog || !contact.touched) return;
-    const axis = axisNamed(this.world, contact.truth.dog?.axis ?? '');
-    const clear = (axis.stands - dog.frees) * dog.outwards + offTheSwitch / 2;
-    const by = -dog.outwards * Math.max(offTheSwitch, clear);
-    if (this.world.drives.on) this.begin([axis], 'moving', () => straight(axis, by, axis.truth.approach));
-    else axis.moveTo(axis.stands + by);
-  }
-
   private setPlug(subject: string, at: PlugEnd, out: boolean): void {
     const { line, leg } = switchNamed(this.world, subject);
     if (at === 'switch') leg.plugged = !out;
     else this.world.wiring.setConnector(line.truth.connector, out);
     this.world.refresh();
   }
-}
-
-function* inTurn(
-  axes: readonly Axis[],
-  course: (axis: Axis) => Course,
-  before: readonly ((axis: Axis) => void)[],
-): Course {
-  for (const axis of axes) {
-    for (const each of before) each(axis);
-    if (!(yield* course(axis))) return false;
-  }
-  return true;
 }

@@ -40,6 +40,8 @@ export class Controller {
   readonly telling: Telling;
   readonly link: LinkQuality = { lost: 0, damaged: 0 };
   activity: Activity = 'still';
+  /** Reports nothing while it homes. */
+  silentWhileHoming = false;
   private readonly time: Timekeeper;
   private readonly stages: readonly InputStage[];
   private readonly axes: readonly ToldAxis[];
@@ -102,7 +104,7 @@ export class Controller {
   }
 
   report(): void {
-    if (!this.awake) return;
+    if (!this.awake || (this.silentWhileHoming && this.activity === 'homing')) return;
     const { levels, active, positions, speaker } = this.telling;
     const told = this.reported;
     if (speaker) {

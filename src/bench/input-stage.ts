@@ -24,6 +24,8 @@ export class InputStage {
   dead = false;
   /** Presses are told when they are over. */
   tellsOnRelease = false;
+  /** Says while its reports leave out what it does, as if it were at rest. */
+  isUntold: () => boolean = () => false;
   /** ms for which a new level must hold before it is taken. */
   debounce: number;
   private readonly circuit: InputTruth['circuit'];
@@ -51,11 +53,21 @@ export class InputStage {
 
   /** As its reports say. */
   get level(): PinLevel {
-    return this.told;
+    return this.isUntold() ? (this.setting === 'active when open' ? 'L' : 'H') : this.told;
   }
 
+  /** As its reports say. */
   get active(): Active {
-    return this.enabled && this.activeAt(this.told) ? '1' : '0';
+    return this.isActive && !this.isUntold() ? '1' : '0';
+  }
+
+  /** What the controller acts on. */
+  get isActive(): boolean {
+    return this.enabled && this.activeAt(this.told);
+  }
+
+  get isConducting(): boolean {
+    return this.conducting;
   }
 
   /** At the terminal, as a meter would show it; where a circuit is played, at the pin; mV. */

@@ -7,6 +7,8 @@ export class Sighting {
   private farthestBack = 0;
   /** Its motor was heard to buzz or growl without turning it. */
   buzzed = false;
+  /** It dropped by its own weight. */
+  sagged = false;
   /** Most that the two sides of its beam stood apart, mm. */
   racked = 0;
 
@@ -24,6 +26,7 @@ export class Sighting {
     this.lastOn = on ? position : undefined;
     this.farthestBack = 0;
     this.buzzed = false;
+    this.sagged = false;
     this.racked = 0;
   }
 

@@ -3,10 +3,14 @@ import type { Subject } from '../model/machine.ts';
 import type { Timekeeper } from '../model/source.ts';
 import { ms } from '../model/units.ts';
 import type { Bench } from './bench.ts';
+import { motionSeen } from './motion-seen.ts';
+import { OwnControl } from './own-control.ts';
 import { randomFor } from './random.ts';
 
 export interface HandsOptions {
   readonly seed?: number;
+  /** She does not hear a warning, or does not act on it. */
+  readonly ignoresDanger?: boolean;
   /** What she says instead of doing an ask; undefined: she does it. */
   readonly saysInstead?: (ask: Ask) => Answer | undefined;
   /** Asked for this plug, she pulls that one, the first time. */
@@ -15,9 +19,16 @@ export interface HandsOptions {
 
 export interface SimulatedHands {
   asked(id: number, ask: Ask): void;
+  /** She is told that something goes wrong while an axis moves: she hits the stop, as fast as a person does. */
+  danger(): void;
   /** She goes home: whatever is still in her hand is let go, nothing more is said. */
   leave(): void;
 }
+
+/** How long a person with her hand on the stop takes from a warning to the blow, ms (no source: half a second is usual). */
+const hitsWithin: readonly [number, number] = [350, 700];
+/** How often she looks whether it still moves, ms. */
+const glancesEvery = 250;
 
 /** One thing done, so many ms after the one before. */
 type Gesture = readonly [after: number, act: () => void];
@@ -29,10 +40,11 @@ type Gesture = readonly [after: number, act: () => void];
 export function simulatedHands(
   bench: Bench,
   time: Timekeeper,
-  answer: (id: number, answer: Answer) => void,
-  { seed = 1, saysInstead, pullsInstead = {} }: HandsOptions = {},
+  answer: (id: number, answer: Answer, value?: number) => void,
+  { seed = 1, ignoresDanger = false, saysInstead, pullsInstead = {} }: HandsOptions = {},
 ): SimulatedHands {
   const random = randomFor(seed, 'hands');
+  const control = new OwnControl(bench, randomFor(seed, 'instruments'));
   const pulledWrong = new Map<Subject, Subject>();
   const sticking = new Set<Subject>();
   let busyUntil = 0;
@@ -59,16 +71,17 @@ export function simulatedHands(
         return [[reaction() + 2 * moment(), () => bench.unplug(plugFor(ask.subject), ask.at)]];
       case 'replug':
         return [[reaction() + 2 * moment(), () => bench.replug(plugBack(ask.subject), ask.at)]];
+      case 'jumper':
+      case 'unjumper':
+        return [
+          [reaction() + 2 * moment(), () => bench.setJumper(ask.subject, ask.at, ask.action === 'jumper')],
+        ];
       case 'clear':
         return [[reaction(), () => bench.clear()]];
-      case 'move': {
-        const by = ask.direction === 'positive' ? ask.distance : -ask.distance;
-        // Turned by hand: over a second and a half.
-        return [
-          [reaction(), () => bench.move(ask.axis, by, ask.distance / 1.5)],
-          [1600, () => {}],
-        ];
-      }
+      case 'seek':
+      case 'home':
+      case 'move':
+        return [[reaction(), () => control.start(ask)]];
       default:
         return [];
     }
@@ -79,6 +92,9 @@ export function simulatedHands(
     bench.release(subject);
     if (expect === 'no-answer' && sticking.has(subject) && bench.eyes.isIn(subject)) bench.release(subject);
   }
+
+  const movesOn = ({ action }: Ask) =>
+    (action === 'seek' || action === 'home' || action === 'move') && bench.eyes.isMoving();
 
   function plugFor(subject: Subject): Subject {
     const wrong = pullsInstead[subject];
@@ -99,9 +115,12 @@ export function simulatedHands(
     const { eyes } = bench;
     if (ask.action === 'hands-off') return undefined;
     if (ask.action === 'look') {
+      if (!('subject' in ask)) return motionSeen(eyes, ask.topic, ask.axis);
       if (ask.topic === 'touched') return eyes.touched(ask.subject) ? 'yes' : 'no';
+      if (ask.topic === 'lamp') return eyes.lampIsOn(ask.subject) ? 'on' : 'off';
       return eyes.drivesHavePower() ? 'did-not' : 'knob-free';
     }
+    if (ask.action === 'measure') return 'cannot';
     if (ask.action !== 'confirm') return 'done';
     if (ask.topic === 'still-out')
       return ask.subject !== undefined && eyes.isOut(ask.subject, ask.at ?? 'switch') ? 'yes' : 'no';
@@ -129,10 +148,20 @@ export function simulatedHands(
           later(at, act);
         }
       busyUntil = at;
-      saying = time.after(ms(at + moment() - time.now()), () => {
-        const said = instead ?? seen(ask);
-        if (said !== undefined) answer(id, said);
-      });
+      const say = () => {
+        // What moves is watched to its end before anything is said of it.
+        if (movesOn(ask)) {
+          saying = time.after(ms(glancesEvery), say);
+          return;
+        }
+        const value = ask.action === 'measure' && instead === undefined ? control.measured(ask) : undefined;
+        const said = instead ?? (value === undefined ? seen(ask) : 'value');
+        if (said !== undefined) answer(id, said, value);
+      };
+      saying = time.after(ms(at + moment() - time.now()), say);
+    },
+    danger() {
+      if (!ignoresDanger) later(time.now() + random.within(...hitsWithin), () => control.hitStop());
     },
     leave() {
       saying();

@@ -10,27 +10,10 @@ import { FieldLine } from './field-line.ts';
 import { InputStage } from './input-stage.ts';
 import { Motion } from './motion.ts';
 import { PlayedCircuit } from './played-circuit.ts';
+import { noQuirks, type Quirks } from './quirks.ts';
 import { type Random, randomFor } from './random.ts';
 import type { InputTruth, MachineTruth } from './truth.ts';
 import { Wiring } from './wiring.ts';
-
-/** What a controller does that its owner did not ask for. */
-export interface Quirks {
-  /** Goes into fault when a limit input becomes active, until it is cleared. */
-  haltsAtLimit: boolean;
-  /** The stop button does not take the drives' power away. */
-  powerStaysOn: boolean;
-  /** Letting the stop button out gives the drives their power back, and the interrupted move goes on. */
-  restartsOnUnlatch: boolean;
-  /** Inputs whose plug, pulled the next time, makes the controller's supply dip. */
-  readonly restartsOnUnplug: Set<string>;
-  /** Brakes and goes into fault where a move trips a limit; else it only reports it. While homing no limit is heeded. */
-  heedsLimits: boolean;
-  /** With any limit active nothing is started. */
-  refusesAtLimit: boolean;
-  /** Called before an axis sets off. */
-  readonly beforeMotion: ((axis: Axis) => void)[];
-}
 
 /** A motor without power lets its axis run on against friction, mm/s² (no source: about what a screw drive drags). */
 const dragsAt = 1500;
@@ -49,15 +32,7 @@ export class World {
   readonly controller: Controller;
   readonly motion: Motion;
   readonly drives = { on: true, cameBack: false };
-  readonly quirks: Quirks = {
-    haltsAtLimit: false,
-    powerStaysOn: false,
-    restartsOnUnlatch: false,
-    restartsOnUnplug: new Set(),
-    heedsLimits: true,
-    refusesAtLimit: false,
-    beforeMotion: [],
-  };
+  readonly quirks: Quirks = noQuirks();
   private readonly seed: number;
   private readonly endings: (() => void)[] = [];
 
@@ -159,7 +134,7 @@ export class World {
   }
 
   isActive(input: string): boolean {
-    return this.stage(input)?.active === '1';
+    return this.stage(input)?.isActive ?? false;
   }
 
   get isAtLimit(): boolean {
@@ -187,7 +162,7 @@ export class World {
     const stage = this.stage(input.name);
     if (!stage) return;
     this.controller.edge(stage);
-    if (stage.active !== '1') return;
+    if (!stage.isActive) return;
     const isStop = input.switches.some(({ stop }) => stop);
     if (isStop) this.motion.stop();
     if (input.limit) this.limitTripped(input.name);

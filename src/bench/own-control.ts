@@ -1,0 +1,56 @@
+import type { Ask, MeasureAsk } from '../model/ask.ts';
+import type { Bench } from './bench.ts';
+import { calliperReading, DialGauge } from './instruments.ts';
+import type { Random } from './random.ts';
+
+type MotionAsk = Extract<Ask, { readonly action: 'seek' | 'home' | 'move' }>;
+
+/** A short way is turned out at the hand wheel over this long, s; a long one goes at the axis's own speed. */
+const handWheel = 1.5;
+
+/** A person at her own control: she starts motion there, hits the stop, and holds her instruments against what moved. */
+export class OwnControl {
+  private readonly bench: Bench;
+  private readonly random: Random;
+  private readonly gauges = new Map<string, DialGauge>();
+  private hit = false;
+
+  constructor(bench: Bench, random: Random) {
+    this.bench = bench;
+    this.random = random;
+  }
+
+  /** What she hit the stop for is over: the button out, the drives on, the halt cleared, and then what was asked. */
+  start(ask: MotionAsk): void {
+    const { bench } = this;
+    if (this.hit) {
+      this.hit = false;
+      for (const stop of bench.eyes.stops) bench.release(stop);
+      bench.power('motors', 'on');
+    }
+    if (bench.eyes.isHalted()) bench.clear();
+    bench.eyes.watch();
+    if (ask.action === 'seek') bench.seek(ask.axis);
+    else if (ask.action === 'home') bench.home(ask.axis);
+    else {
+      const by = ask.direction === 'positive' ? ask.distance : -ask.distance;
+      bench.move(ask.axis, by, ask.distance / handWheel);
+    }
+  }
+
+  hitStop(): void {
+    const [stop] = this.bench.eyes.stops;
+    this.hit = true;
+    if (stop === undefined) this.bench.power('motors', 'off');
+    else this.bench.press(stop);
+  }
+
+  /** What her gauge or calliper shows; undefined where she has nothing to measure it with. */
+  measured({ quantity, where, axis }: MeasureAsk): number | undefined {
+    if (quantity !== 'distance' || axis === undefined) return undefined;
+    if (where !== 'trip on a dial gauge') return calliperReading(this.bench.eyes, axis, this.random);
+    const gauge = this.gauges.get(axis) ?? new DialGauge(this.bench.eyes, axis);
+    this.gauges.set(axis, gauge);
+    return gauge.reading;
+  }
+}
