@@ -1,5 +1,5 @@
 import type { FaultName } from './fault-names.ts';
-import type { Contact } from './machine.ts';
+import type { Contact, Subject } from './machine.ts';
 import type { Millis, Share, Volts } from './units.ts';
 import type { Device, InputFamily, Joins, Stage, WiringName } from './wiring-names.ts';
 
@@ -122,4 +122,16 @@ export interface WiringComparison {
   readonly candidates: readonly WiringStudy[];
   /** Dangerous faults that the best still misses at rest, most likely first. */
   readonly stillMissed: readonly FaultName[];
+}
+
+/** One wiring of a machine, with the switches that have it. */
+export interface MachineWiring {
+  readonly study: WiringStudy;
+  readonly switches: readonly WiredSwitch[];
+}
+
+export interface WiredSwitch {
+  readonly subject: Subject;
+  /** Where the kind of contact comes from: unplugging found it, the file says so, or it is the usual one. */
+  readonly contactFrom: 'found' | 'declared' | 'assumed';
 }

@@ -14,6 +14,7 @@ import type { VerdictRecord } from './schema/verdict.ts';
 import { shown } from './shown.ts';
 import { untestedOf } from './untested.ts';
 import { saysOf } from './verdict-says.ts';
+import { wiringRecord } from './wiring-record.ts';
 import { worstOf } from './worst.ts';
 
 /** The record of a session. The same facts give the same record anywhere; text from streams and files stands in it with its control characters shown. */
@@ -52,6 +53,7 @@ export function buildRecord(facts: SessionFacts): ReportRecord {
     },
     worst: worstOf([...verdicts.map(({ status }) => status), ...(incomplete ? ['not-tested' as const] : [])]),
     inputMap: [...inputMap(machine, verdicts)],
+    wirings: (facts.wirings ?? []).map(wiringRecord),
     verdicts: verdicts.map((each) => verdictRecord(each, facts)),
     explained: findingKinds
       .filter((kind) => kinds.has(kind))

@@ -1,5 +1,6 @@
 import { traceText } from '../words/trace-words.ts';
 import { schematicText } from '../words/wiring/schematic-words.ts';
+import { stateWords } from '../words/wiring/study-words.ts';
 import { type Block, type Cell, isMark, type Section, type Table } from './document.ts';
 import { plain } from './markdown-text.ts';
 import type { ReportRecord } from './record.ts';
@@ -45,7 +46,7 @@ function blockLines(block: Block, loud: boolean): readonly string[] {
     case 'schematics':
       return [
         ...block.schematics.map(
-          ({ title, wiring, state }) => `- ${plain(title)}. ${plain(schematicText(wiring, state))}`,
+          ({ wiring, state }) => `- ${plain(`${stateWords[state.state]}: ${schematicText(wiring, state)}`)}`,
         ),
         '',
       ];

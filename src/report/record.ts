@@ -3,6 +3,7 @@ import { findingKinds } from '../model/finding.ts';
 import { inputRowSchema } from './schema/input-row.ts';
 import { askRecordSchema, sentSchema, sessionSchema, streamSchema } from './schema/session.ts';
 import { checkSchema, statusSchema, verdictSchema } from './schema/verdict.ts';
+import { wiringRecordSchema } from './schema/wiring.ts';
 import { shown } from './shown.ts';
 
 const text = z.string();
@@ -55,6 +56,8 @@ export const reportRecordSchema = z.strictObject({
   /** The worst line of the record; it governs the first page. */
   worst: statusSchema,
   inputMap: z.array(inputRowSchema),
+  /** Each known circuit of the machine, computed; nothing in it was measured. */
+  wirings: z.array(wiringRecordSchema),
   verdicts: z.array(verdictSchema),
   /** Each kind of finding that occurs, explained once. */
   explained: z.array(z.strictObject({ kind: z.enum(findingKinds), title: text, means: text, next: texts })),

@@ -41,6 +41,11 @@ export const sectionWords = {
     opening:
       'Each drawing shows exactly the readings its result rests on. Solid line: the active value. Dashed line: the electrical level. Dots: reports. Grey band: between the last report of the old value and the first of the new, so the change lies somewhere inside it.',
   },
+  circuits: {
+    heading: 'Circuits',
+    opening:
+      'Computed from the circuits that the machine file names, not measured on the machine. The polarity setting is taken to be right: a sound switch that is pressed reads active. Each dot carries its voltage against 0 V of the controller.',
+  },
   findings: { heading: 'What the findings mean', opening: '' },
   homing: {
     heading: 'Homing',

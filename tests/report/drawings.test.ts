@@ -7,19 +7,23 @@ import { html } from '../../src/report/html.ts';
 import { flatTrace, pressTrace, togetherTrace } from './traces.ts';
 import { weekend } from './weekend.ts';
 
-/** Reads the data of every drawing back out of the page. */
+const drawings = (page: string) => [...page.matchAll(/<svg [^>]*role="img".*?<\/svg>/gs)].map(([svg]) => svg);
+
+/** Reads the data of every waveform back out of the page. */
 const drawn = (page: string) =>
-  [...page.matchAll(/<svg [^>]*role="img".*?<\/svg>/gs)].map(([svg]) =>
-    svg
-      .split('<g data-input="')
-      .slice(1)
-      .map((part) => ({
-        input: part.slice(0, part.indexOf('"')),
-        points: [...part.matchAll(/data-t="([^"]*)" data-level="(.)" data-active="(.)"/g)].map(
-          ([, t, level, active]) => ({ t: Number(t), level, active }),
-        ),
-      })),
-  );
+  drawings(page)
+    .filter((svg) => svg.includes('<g data-input="'))
+    .map((svg) =>
+      svg
+        .split('<g data-input="')
+        .slice(1)
+        .map((part) => ({
+          input: part.slice(0, part.indexOf('"')),
+          points: [...part.matchAll(/data-t="([^"]*)" data-level="(.)" data-active="(.)"/g)].map(
+            ([, t, level, active]) => ({ t: Number(t), level, active }),
+          ),
+        })),
+    );
 
 const press = pressTrace('x-home', 0, 960, { closedAtRest: true, activeWhenOpen: true });
 
@@ -78,7 +82,7 @@ describe('the drawn waveform', () => {
 
   it('tells its content to those who cannot see it, and needs no colour', () => {
     const page = html(buildRecord(weekend));
-    const svgs = [...page.matchAll(/<svg [^>]*role="img".*?<\/svg>/gs)].map(([svg]) => svg);
+    const svgs = drawings(page);
     const ids = svgs.flatMap((svg) => [...svg.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id));
     expect(new Set(ids).size).toBe(ids.length);
     for (const svg of svgs) {

@@ -2,6 +2,7 @@ import type { AskRecord, SessionFacts } from '../../src/model/session-facts.ts';
 import { missShareAtMost95 } from '../../src/model/statistics.ts';
 import { ms, seconds } from '../../src/model/units.ts';
 import type { Facts, Verdict } from '../../src/model/verdict.ts';
+import { wiringsOf } from '../../src/session/wirings.ts';
 import { askWords } from '../../src/words/ask-words.ts';
 import { flatTrace, pressTrace, pulledTrace, seen } from './traces.ts';
 import { workshop } from './workshop.ts';
@@ -211,6 +212,8 @@ export const weekend: SessionFacts = {
     restarts: 0,
     unreadable: { 'wrong-sum': 2 },
   },
+  /** Of the first two inputs alone: each takes a good part of a second. */
+  wirings: wiringsOf({ ...workshop, inputs: workshop.inputs.slice(0, 2) }, verdicts),
   sent: [{ at: ms(812.5), text: '$PTWRQ*hh\\r\\n' }],
   stopped: false,
 };

@@ -2,6 +2,7 @@ import { type SectionId, sectionWords } from '../../words/record-words.ts';
 import { type Block, list, type Section, text } from '../document.ts';
 import type { ReportRecord } from '../record.ts';
 import { annexBlocks } from './annex.ts';
+import { circuitBlocks } from './circuits.ts';
 import {
   acceptanceBlocks,
   changeBlocks,
@@ -29,6 +30,7 @@ const contents = {
   map: ({ inputMap }) => [mapTable(inputMap)],
   functions: functionBlocks,
   verdicts: verdictBlocks,
+  circuits: circuitBlocks,
   findings: explainedBlocks,
   homing: () => [],
   envelope: () => [],

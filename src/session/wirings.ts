@@ -1,0 +1,54 @@
+import { seeded } from '../diagnose/circuit/random.ts';
+import { type DeclaredWiring, wiringOfSwitch } from '../diagnose/circuit/select.ts';
+import { studyWiring } from '../diagnose/fault-finding/study.ts';
+import { allSwitches, type Contact, type Machine, type Subject, type Switch } from '../model/machine.ts';
+import type { Verdict } from '../model/verdict.ts';
+import type { MachineWiring, WiredSwitch, WiringStudy } from '../model/wiring-study.ts';
+
+/** Boards drawn from the tolerances; the same ones every time. */
+const boards = 100;
+const seed = 1;
+
+/**
+ * What each declared circuit of a machine does under every fault, computed once for all switches that have the same. A contact that unplugging
+ * found stands in place of the declared one. Switches without a known circuit are left out.
+ */
+export function wiringsOf(machine: Machine, verdicts: readonly Verdict[]): readonly MachineWiring[] {
+  const found = new Map<string, { study: WiringStudy; switches: WiredSwitch[] }>();
+  for (const each of allSwitches(machine)) {
+    const contact = contactFound(each.subject, verdicts);
+    const declared = wiringOfSwitch(machine, withContact(each, contact));
+    if (!declared) continue;
+    const key = keyOf(declared);
+    const same = found.get(key) ?? { study: studied(declared, key), switches: [] };
+    found.set(key, same);
+    same.switches.push({ subject: each.subject, contactFrom: contactFrom(each, contact) });
+  }
+  return [...found.values()];
+}
+
+const contactFound = (subject: Subject, verdicts: readonly Verdict[]): Contact | undefined =>
+  verdicts.find((each) => each.check === 'open-wire' && each.subject === subject)?.facts.contactFound;
+
+const withContact = (each: Switch, contact: Contact | undefined): Switch =>
+  contact === undefined ? each : { ...each, contact };
+
+function contactFrom(each: Switch, found: Contact | undefined): WiredSwitch['contactFrom'] {
+  if (found !== undefined) return 'found';
+  return each.contact === 'unknown' ? 'assumed' : 'declared';
+}
+
+/** All that a study depends on. JSON has no infinity: a part left out is null there, and no given value is. */
+const keyOf = ({ wiring: { circuit, contact, family, values, unused }, given }: DeclaredWiring): string =>
+  JSON.stringify([circuit.name, contact, family, values, unused, given]);
+
+/** A study takes a good part of a second, and the sessions of one machine have the same few wirings. */
+const known = new Map<string, WiringStudy>();
+
+function studied({ wiring, given }: DeclaredWiring, key: string): WiringStudy {
+  const before = known.get(key);
+  if (before) return before;
+  const study = studyWiring({ wiring, given }, seeded(seed), boards);
+  known.set(key, study);
+  return study;
+}
