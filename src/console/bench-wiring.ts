@@ -47,8 +47,8 @@ export async function benchForPerson(
 }
 
 /** The bench in real time with nobody at it. */
-export function benchAlone(faults: readonly string[]): Source {
-  const bench = new Bench(realTime, { faults });
+export function benchAlone(faults: readonly string[], speak?: string): Source {
+  const bench = new Bench(realTime, { faults, ...spoken(speak) });
   const source = benchSource(bench, realTime);
   return { ...source, close: () => source.close().then(() => bench.shutDown()) };
 }

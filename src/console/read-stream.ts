@@ -1,7 +1,6 @@
-import { createHash } from 'node:crypto';
 import type { StreamDescription, StreamRequest } from '../model/stream-description.ts';
 import { ToolError } from '../model/tool-error.ts';
-import { escapeBytes, visible } from '../model/visible.ts';
+import { visible } from '../model/visible.ts';
 import { readDescription } from '../transport/stream/description/read.ts';
 import { problemText } from './read-machine.ts';
 
@@ -14,22 +13,6 @@ export function descriptionIn(text: string, path: string): StreamDescription {
     'file-wrong',
     `The stream description is wrong. ${lines}`,
     `tellwire check --stream ${visible(path)} shows what is wrong one a line.`,
-  );
-}
-
-const hashOf = ({ send, every }: StreamRequest): string =>
-  createHash('sha256')
-    .update(JSON.stringify([send, every]))
-    .digest('hex')
-    .slice(0, 16);
-
-/** Nothing is written to a controller that the person has not seen and let pass, by the hash of these very bytes and their pace. */
-export function refuseUnlessAllowed(request: StreamRequest | undefined, allowed: string | undefined): void {
-  if (!request || hashOf(request) === allowed) return;
-  throw new ToolError(
-    'wrong-usage',
-    `These bytes would be written to the port every ${request.every} ms while the machine stands still: ${escapeBytes(request.send)}`,
-    `Only if you know that your controller takes them as a question for its status and as nothing else, add --allow-request ${hashOf(request)}.`,
   );
 }
 

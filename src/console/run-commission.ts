@@ -11,9 +11,10 @@ import { isTerminal, makeFace, wantsColor } from './choose-face.ts';
 import type { CommissionFlags } from './commands/flags.ts';
 import { finishedLines } from './faces/lines-text.ts';
 import { freshFolder } from './fresh-folder.ts';
+import { letPass } from './let-pass.ts';
 import { countOption, type FaceName, faceOption } from './options.ts';
 import { machineIn, textOfFile } from './read-machine.ts';
-import { descriptionIn, refuseUnlessAllowed } from './read-stream.ts';
+import { descriptionIn } from './read-stream.ts';
 import { scopeOf } from './scope.ts';
 import { showLines } from './show.ts';
 import { endedBySignals } from './stop-signals.ts';
@@ -32,7 +33,7 @@ export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> 
   const ownStream = streamText ?? resumed?.streamText();
   const described =
     ownStream === undefined ? undefined : descriptionIn(ownStream, flags.stream ?? 'stream.yaml');
-  refuseUnlessAllowed(described?.request, flags.allowRequest);
+  await letPass(described?.request, flags.allowRequest, faceName !== 'json' && isTerminal());
   const scope = scopeOf(flags, machine, resumed?.header());
   const baud = countOption('baud', flags.baud, 50, 20_000_000);
   const startedUtc = new Date().toISOString();

@@ -11,9 +11,10 @@ import { writeDescription } from '../transport/stream/description/write.ts';
 import { tcpAddress } from '../transport/tcp.ts';
 import { isTerminal, makeFace, wantsColor } from './choose-face.ts';
 import type { LearnFlags } from './commands/flags.ts';
+import { letPass } from './let-pass.ts';
 import { countOption, faceOption, timeOption } from './options.ts';
 import { machineIn, textOfFile } from './read-machine.ts';
-import { refuseUnlessAllowed, requestOption } from './read-stream.ts';
+import { requestOption } from './read-stream.ts';
 import { showLines } from './show.ts';
 import { endedBySignals } from './stop-signals.ts';
 import { toolVersion } from './version.ts';
@@ -27,7 +28,6 @@ export async function runLearn(flags: LearnFlags): Promise<0 | 2> {
     flags.request,
     Math.round(timeOption('every', flags.every, 0.02, 600) * 1000),
   );
-  refuseUnlessAllowed(request, flags.allowRequest);
   const bench = port === 'bench' ? await import('./bench-wiring.ts') : undefined;
   const text = flags.machine === undefined ? bench?.benchMachineText : textOfFile(flags.machine);
   if (text === undefined)
@@ -40,6 +40,7 @@ export async function runLearn(flags: LearnFlags): Promise<0 | 2> {
   if (existsSync(out) && readdirSync(out).length > 0)
     throw new ToolError('folder-not-empty', `The folder ${out} is not empty.`, 'Name another with --out.');
   const faceName = faceOption(flags.operator ?? 'lines', isTerminal());
+  await letPass(request, flags.allowRequest, faceName !== 'json' && isTerminal());
   const wishes = { machine, color: wantsColor(flags.color) };
   const wired = bench
     ? await bench.benchForPerson([], faceName, wishes, flags.speak)

@@ -6,6 +6,7 @@ import { lineSplitter } from '../transport/line-splitter.ts';
 import { writeRequest } from '../transport/stream/native-writer.ts';
 import { longestLine } from '../transport/stream/shapes/fields.ts';
 import type { Recorder } from './recorder.ts';
+import { bytesOf, Requesting } from './requesting.ts';
 import type { SessionClock } from './session-clock.ts';
 import type { StreamReader } from './stream-reader.ts';
 
@@ -31,10 +32,7 @@ export class Listening {
   private openedAt: Millis | undefined;
   private requested = false;
   private closed = false;
-  private nextAsk: () => void = () => {};
-  /** Something moved when last heard of; only the person can say that it stands still again. */
-  private paused = false;
-  private heardSinceAsked = false;
+  private readonly requesting: Requesting;
 
   constructor(
     source: Source,
@@ -50,6 +48,15 @@ export class Listening {
     this.clock = clock;
     const { description } = reader;
     this.entriesOf = description ? hearing(source.port, lineSplitter(longestLine)) : hearing(source.port);
+    this.requesting = new Requesting({
+      request: description?.request,
+      isMoving: () => reader.isMoving,
+      after: (delay, then) => clock.after(delay, then),
+      write: (text) => {
+        source.write(bytesOf(text));
+        recorder.entry({ kind: 'tx', at: clock.now(), text });
+      },
+    });
   }
 
   open(): Promise<void> {
@@ -58,7 +65,7 @@ export class Listening {
 
   close(): Promise<void> {
     this.closed = true;
-    this.nextAsk();
+    this.requesting.end();
     return this.source.close();
   }
 
@@ -67,37 +74,24 @@ export class Listening {
     for (const entry of this.entriesOf({ ...event, arrived: at })) {
       if (this.closed) return;
       const readings = this.recorder.entry(entry);
-      this.heardSinceAsked ||= readings.length > 0;
+      if (readings.length > 0) this.requesting.heard();
       this.events.heard(readings);
     }
     if (event.kind === 'opened') {
       this.openedAt = at;
       this.requested = false;
       this.events.opened();
-      this.askAgain();
+      if (!this.closed) this.requesting.begin();
     } else if (event.kind === 'lost') {
       this.openedAt = undefined;
-      this.nextAsk();
+      this.requesting.end();
       this.events.lost();
     } else this.requestOnce(at);
   }
 
   /** The person answered: what she was asked for is over. */
   answered(): void {
-    this.paused = false;
-  }
-
-  /** The request of a description, which the person allowed: never while something moves. */
-  private askAgain(): void {
-    const request = this.reader.description?.request;
-    if (!request || this.closed || this.openedAt === undefined) return;
-    this.paused ||= this.reader.isMoving && this.heardSinceAsked;
-    this.heardSinceAsked = false;
-    if (!this.paused) {
-      this.source.write(Uint8Array.from(request.send, (character) => character.charCodeAt(0)));
-      this.recorder.entry({ kind: 'tx', at: this.clock.now(), text: request.send });
-    }
-    this.nextAsk = this.clock.after(ms(request.every), () => this.askAgain());
+    this.requesting.standsStill();
   }
 
   private requestOnce(at: Millis): void {

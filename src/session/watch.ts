@@ -3,12 +3,16 @@ import { TripCounter } from '../diagnose/soak/trips.ts';
 import type { Reading } from '../model/reading.ts';
 import type { StreamFacts } from '../model/session-facts.ts';
 import type { Source, Timekeeper } from '../model/source.ts';
+import type { StreamDescription } from '../model/stream-description.ts';
 import { type Millis, ms } from '../model/units.ts';
 import type { Verdict } from '../model/verdict.ts';
 import { type CaptureEntry, toMicrosecond } from '../transport/capture.ts';
 import { hearing } from '../transport/hearing.ts';
+import { lineSplitter } from '../transport/line-splitter.ts';
+import { longestLine } from '../transport/stream/shapes/fields.ts';
 import { EdgeListener } from './heard.ts';
 import type { Heard } from './operator.ts';
+import { bytesOf, Requesting } from './requesting.ts';
 import { StreamReader } from './stream-reader.ts';
 import { StreamStatistics } from './stream-statistics.ts';
 
@@ -19,12 +23,16 @@ export interface WatchEvents {
   back(): void;
 }
 
-/** Listens to a stream and does nothing else: it asks nobody, judges nothing on its way and writes no byte to the port. */
+/**
+ * Listens to a stream and does nothing else: it asks nobody and judges nothing on its way. It writes no byte to the port but the
+ * request of a description, which the person let pass.
+ */
 export class Watch {
   private readonly source: Source;
   private readonly time: Timekeeper;
   private readonly events: WatchEvents;
-  private readonly reader = new StreamReader();
+  private readonly reader: StreamReader;
+  private readonly requesting: Requesting;
   private readonly edges = new EdgeListener();
   private readonly statistics = new StreamStatistics();
   private readonly trips = new TripCounter();
@@ -33,12 +41,20 @@ export class Watch {
   private lines = 0;
   private wasLost = false;
 
-  constructor(source: Source, time: Timekeeper, events: WatchEvents) {
+  /** `description` left out: the native status sentences. */
+  constructor(source: Source, time: Timekeeper, events: WatchEvents, description?: StreamDescription) {
     this.source = source;
     this.time = time;
     this.events = events;
-    this.entriesOf = hearing(source.port);
+    this.reader = new StreamReader(description);
+    this.entriesOf = description ? hearing(source.port, lineSplitter(longestLine)) : hearing(source.port);
     this.began = time.now();
+    this.requesting = new Requesting({
+      request: description?.request,
+      isMoving: () => this.reader.isMoving,
+      after: (delay, then) => time.after(delay, then),
+      write: (text) => source.write(bytesOf(text)),
+    });
   }
 
   /** Rejects with a ToolError where the port cannot be opened; later losses are told and waited out. */
@@ -48,16 +64,29 @@ export class Watch {
       if (event.kind === 'opened' && this.wasLost) this.events.back();
       this.wasLost ||= event.kind === 'lost';
       for (const entry of this.entriesOf({ ...event, arrived: this.since(event.arrived) })) this.take(entry);
+      if (event.kind === 'opened') this.requesting.begin();
+      if (event.kind === 'lost') this.requesting.end();
     });
   }
 
   close(): Promise<void> {
+    this.requesting.end();
     return this.source.close();
   }
 
   /** Since the watch began. */
   get now(): Millis {
     return this.since(this.time.now());
+  }
+
+  /** The person says that nothing moves: the request may be written again. */
+  standsStill(): void {
+    this.requesting.standsStill();
+  }
+
+  /** How often the request was written. */
+  get requests(): number {
+    return this.requesting.times;
   }
 
   facts(): StreamFacts {
@@ -72,6 +101,7 @@ export class Watch {
   private take(entry: CaptureEntry): void {
     this.lines++;
     for (const reading of this.reader.entry(entry)) {
+      this.requesting.heard();
       this.statistics.take(reading);
       this.trips.take(reading);
       this.events.reading(reading);

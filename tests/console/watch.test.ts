@@ -44,6 +44,7 @@ describe('tellwire watch', () => {
       said: ['Mark 1 at 0.50 s'],
       places: ['X 1.000'],
       soak: undefined,
+      hasRequest: false,
     };
     for (const [width, height] of [
       [80, 24],

@@ -13,6 +13,8 @@ export interface WatchState {
   /** Axis letters with their commanded places, as the stream tells them. */
   readonly places: readonly string[];
   readonly soak: string | undefined;
+  /** The description's request is written to the port. */
+  readonly hasRequest: boolean;
 }
 
 /** The watch as at most `height` rows: the inputs have the room, what was said last stands below them. */
@@ -25,7 +27,7 @@ export function watchRows(state: WatchState, canvas: Canvas): readonly Row[] {
   ];
   const foot = [
     ...(state.places.length === 0 ? [] : [row(` commanded: ${state.places.join('  ')}`, 'faint')]),
-    row(` ${watchWords.keys}`, 'marked'),
+    row(` ${watchWords.keys(state.hasRequest)}`, 'marked'),
   ];
   const room = Math.max(0, canvas.height - head.length - foot.length);
   const live = inputRows(state.inputs, undefined, room, canvas);
