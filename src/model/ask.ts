@@ -102,10 +102,23 @@ export interface MeasureAsk {
   readonly where: MeasuredPlace;
   readonly subject?: Subject;
   readonly axis?: AxisLetter;
+  /** The work coordinate system meant (RS-274). */
+  readonly system?: string;
 }
 
 /** Where an instrument is put: a gauge against the moved part, or the tips of a meter at two places of the wiring. */
-export type MeasuredPlace = 'trip on a dial gauge' | 'way of the tool over the work' | MeterDeed;
+export type MeasuredPlace = LengthPlace | MeterDeed;
+/** Lengths: read off an instrument, or off the controller's settings. */
+export const lengthPlaces = [
+  'trip on a dial gauge',
+  'way of the tool over the work',
+  'lower soft limit',
+  'upper soft limit',
+  'work zero in machine coordinates',
+  'overtravel of the switch',
+  'from the trip to the hard stop',
+] as const;
+export type LengthPlace = (typeof lengthPlaces)[number];
 
 /** What a person saw of a move: which way the tool went over the work, whether it came to its switch, whether the motor buzzed. */
 export type MotionTopic = 'direction' | 'reached' | 'buzzed';
@@ -121,6 +134,8 @@ export type ConfirmTopic =
   | 'stayed-off'
   | 'hard-wired-stop'
   | 'way-free'
+  | 'long-way-free'
+  | 'has-gauge'
   | LearnTopic
   | CauseTopic;
 /** Asked while a cause is sought: a look, or something done by hand or by the person's own control while the input is watched. */
@@ -144,6 +159,7 @@ export type LearnTopic =
   | 'which-value'
   | 'which-base'
   | 'which-position'
+  | 'nothing-changed'
   | 'together'
   | 'means-active'
   | 'reads-right';

@@ -13,6 +13,8 @@ export interface LinesMeant {
   readonly count?: number | undefined;
   /** The name of the line's first value. */
   readonly begins?: string | undefined;
+  /** The name of a value that the line holds, wherever it stands. */
+  readonly has?: string | undefined;
   /** Names of values and what stands there. */
   readonly values?: Readonly<Record<string, string>> | undefined;
 }
@@ -117,6 +119,7 @@ export function numberIn(text: string): number | undefined {
 export function isMeant(lines: LinesMeant, fields: readonly Field[], count: number): boolean {
   if (lines.count !== undefined && lines.count !== count) return false;
   if (lines.begins !== undefined && fields[0]?.path !== lines.begins) return false;
+  if (lines.has !== undefined && !fields.some(({ path }) => path === lines.has)) return false;
   if (lines.values === undefined) return true;
   return Object.entries(lines.values).every(([path, text]) =>
     fields.some((field) => field.path === path && field.text === text),

@@ -55,6 +55,11 @@ export const learnWords = {
     cautions: none,
     short: `Is it written in base ${shown(ask, 1)}?`,
   }),
+  'nothing-changed': (ask) => ({
+    text: `Nothing in this stream changed while these were pressed: ${all(ask)}. tellwire can only read what the controller reports: the level or the active state of each input, whenever it changes and several times a second (firmware-notes says what). Is there a setting that puts inputs into the report, and is it on? Yes: the other inputs are pressed too, as they may be in it. No: there is nothing to learn here, and it is written down so.`,
+    cautions: none,
+    short: 'Should inputs be in this stream?',
+  }),
   together: (ask) => ({
     text: `In this stream ${all(ask)} always changed together. Do they share one input of the controller? Yes: all are read from that one value. No: none of them is bound.`,
     cautions: none,

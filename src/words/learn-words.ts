@@ -7,6 +7,7 @@ export const notBoundWords = {
     'not in this stream: nothing in it changed when it was pressed. The controller must report the level or the active state of each input (firmware-notes); is a report setting off?',
   'not-learned':
     'not learned: something changed when it was pressed, and nothing followed its presses alone.',
+  'not-pressed': 'not learned: it was not pressed while the stream was heard.',
   'too-few':
     'not learned: what followed its presses may be chance. Learn again, pressing each time when asked.',
   together: 'not learned: it changed only together with another input, and they do not share one.',

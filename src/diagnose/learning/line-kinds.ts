@@ -13,7 +13,7 @@ const smallestShare = 0.007;
 
 /**
  * Every way of choosing lines that may single out one kind of report among several: all, by how many values, by the first name, by
- * the word or small number that one of the first two values is. Of those that choose the same lines the closest one stays.
+ * or last name, by the word or small number that one of the first two values is. Of those that choose the same lines the closest one stays.
  */
 export function lineKindsOf(heard: readonly HeardLine[]): readonly LineKind[] {
   const chosen = new Map<string, { lines: LinesMeant; rank: number; members: number[] }>();
@@ -48,6 +48,8 @@ function waysOf({ fields, count }: HeardLine): readonly Way[] {
   const [first] = fields;
   if (!first) return [any];
   const ways: Way[] = [any, { key: String(count), lines: () => ({ count }) }];
+  const has = lastNamed(fields)?.path;
+  if (has !== undefined) ways.push({ key: `h${has}`, lines: () => ({ has }) });
   const begins = first.path;
   if (/^[a-z_]/i.test(begins)) ways.push({ key: `b${begins}`, lines: () => ({ begins }) });
   const tags = tagsOf(fields);
@@ -60,6 +62,17 @@ function waysOf({ fields, count }: HeardLine): readonly Way[] {
       lines: () => ({ values: { [one.path]: one.text, [two.path]: two.text } }),
     });
   return ways;
+}
+
+/** A set of words that stands first and may be empty leaves the line without a first name to know it by; the last stays. */
+function lastNamed(fields: readonly Field[]): Field | undefined {
+  let last: Field | undefined;
+  for (const field of fields) {
+    // Derived names come behind all others.
+    if (last && field.place < last.place) break;
+    if (/^[a-z_]/i.test(field.path) && isPlain(field.path)) last = field;
+  }
+  return last;
 }
 
 /** What stands first in the line and may name its kind; derived names, which come behind all others, are none. */

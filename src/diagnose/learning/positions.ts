@@ -90,7 +90,7 @@ function closer(one: Position, other: Position): boolean {
   if (one.lines * 0.98 > other.lines) return true;
   const rank = ({ series: { field, lines } }: Position) =>
     (/^(?:word|number)-\d/.test(field) ? 10 : 0) +
-    (lines.begins ? 0 : lines.values ? 1 : lines.count === undefined ? 2 : 3);
+    (lines.begins ? 0 : lines.values ? 1 : lines.has ? 1.5 : lines.count === undefined ? 2 : 3);
   return rank(one) < rank(other);
 }
 

@@ -112,5 +112,6 @@ export function readingOf({ answers }: Choice, base: Base | undefined): Answer {
 function linesRank({ series: { lines } }: Answer): number {
   if (lines.values !== undefined) return lines.begins === undefined ? 1 : 0;
   if (lines.begins !== undefined) return 0;
+  if (lines.has !== undefined) return 1.5;
   return lines.count === undefined ? 2 : 3;
 }

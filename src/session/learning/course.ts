@@ -2,7 +2,7 @@ import type { AxisLetter, InputName, Machine } from '../../model/machine.ts';
 import type { StreamDescription, StreamRequest } from '../../model/stream-description.ts';
 import { damageIn } from './damage.ts';
 import { askForMoves } from './moves.ts';
-import { askForPresses } from './presses.ts';
+import { askForPresses, showsNoInput } from './presses.ts';
 import { previewOf } from './preview.ts';
 import { type SettledInputs, settleInputs } from './settle-inputs.ts';
 import { settleMeaning } from './settle-meaning.ts';
@@ -28,7 +28,7 @@ export function* learnCourse(scene: LearnScene, request: StreamRequest | undefin
   const refused = yield* askForPresses(scene);
   const settled = yield* settleInputs(scene);
   const inputs = yield* settleMeaning(settled.bound);
-  const moved = yield* askForMoves(scene);
+  const moved = showsNoInput(study) ? [] : yield* askForMoves(scene);
   const motion = yield* settleMotion(scene);
   const axesOpen = machine.axes
     .map(({ letter }) => letter)

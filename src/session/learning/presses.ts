@@ -1,10 +1,13 @@
 import { type Input, type InputName, verticalAxes } from '../../model/machine.ts';
 import { type Learning, type LearnScene, put } from './steps.ts';
+import type { Study } from './study.ts';
 
 /** Watched at rest before the first press, s: as many trials without a press as with one. */
 const rest = 24;
 const usualRounds = 2;
 const mostRounds = 5;
+/** After so many presses without any change a person is told, rather than kept pressing. */
+const enoughToTell = 3;
 
 /** Inputs whose presses the person could not or would not do. */
 export type Refused = ReadonlySet<InputName>;
@@ -27,17 +30,32 @@ export function* askForPresses({ machine, study }: LearnScene): Learning<Refused
       round <= usualRounds ? machine.inputs : machine.inputs.filter(({ name }) => isUncertain(name));
     const left = wanted.filter(({ name }) => !refused.has(name));
     if (left.length === 0) break;
-    for (const input of left) if (!(yield* press(input, round))) refused.add(input.name);
-    if (round === 1 && study.learned().varied === 0) break;
+    for (const [i, input] of left.entries()) {
+      if (!(yield* press(input, round))) refused.add(input.name);
+      const isEnough = round === 1 && i + 1 === Math.min(enoughToTell, left.length);
+      if (isEnough && showsNoInput(study) && !(yield* shouldBeThere())) return refused;
+    }
+    if (round === 1 && showsNoInput(study)) break;
     // Rest in between: what varies by itself shows itself.
     if (round <= usualRounds) yield* put({ action: 'hands-off' }, 6, { kind: 'rest' });
   }
   return refused;
 
+  function* shouldBeThere(): Learning<boolean> {
+    const shows = study.pressed;
+    return (yield* put({ action: 'confirm', topic: 'nothing-changed', shows })).answer === 'yes';
+  }
+
   function isUncertain(name: InputName): boolean {
     const found = study.learned().inputs.get(name);
     return found?.kind === 'too-few' || (found?.kind === 'not-learned' && study.learned().varied > 0);
   }
+}
+
+/** Whether nothing changed under any press so far. */
+export function showsNoInput(study: Study): boolean {
+  const found = [...study.learned().inputs.values()];
+  return found.length > 0 && found.every(({ kind }) => kind === 'not-in-stream');
 }
 
 /** False where the person did not do it. */

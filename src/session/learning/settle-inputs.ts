@@ -14,15 +14,16 @@ export interface SettledInput {
 export interface SettledInputs {
   readonly bound: readonly SettledInput[];
   /** Input -> why it is not bound. */
-  readonly open: ReadonlyMap<InputName, Exclude<FoundInput['kind'], 'found'> | 'tie'>;
+  readonly open: ReadonlyMap<InputName, NotBound>;
 }
+export type NotBound = Exclude<FoundInput['kind'], 'found'> | 'tie' | 'not-pressed';
 
 type Base = 2 | 10 | 16;
 
 /** One place for each input: ties are asked about, the same question once for all inputs it concerns. */
 export function* settleInputs({ machine, study }: LearnScene): Learning<SettledInputs> {
   const found = study.learned().inputs;
-  const open = new Map<InputName, Exclude<FoundInput['kind'], 'found'> | 'tie'>();
+  const open = new Map<InputName, NotBound>();
   const chosen = new Map<InputName, Choice>();
   const preferred = new Map<string, string | undefined>();
   const asked = new Set<InputName>();
@@ -39,6 +40,7 @@ export function* settleInputs({ machine, study }: LearnScene): Learning<SettledI
       }
     } else open.set(name, each.kind);
   }
+  for (const { name } of machine.inputs) if (!found.has(name)) open.set(name, 'not-pressed');
   const bases = yield* basesOf([...chosen.values()]);
   const bound = machine.inputs.flatMap(({ name }) => {
     const choice = chosen.get(name);

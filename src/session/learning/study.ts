@@ -1,10 +1,14 @@
 import { type Learned, learned } from '../../diagnose/learning/learn.ts';
 import type { AskedWindow, HeardLine } from '../../diagnose/learning/observed.ts';
+import type { InputName } from '../../model/machine.ts';
 import type { Line } from '../../model/reading.ts';
 import { type TakenApart, takeApart } from '../../transport/stream/shapes/fields.ts';
 
-/** Lines kept in all. */
+/** Lines kept in all, where none is like another; one that was heard before costs less. */
 const mostLines = 120_000;
+const again = 1 / 8;
+/** Different lines remembered to be met again. */
+const mostKnown = 5000;
 /** More lines a second than this teach nothing more; then whole slots of time are left out, short against any press, ms. */
 const enoughLines = 250;
 const slot = 60;
@@ -17,13 +21,27 @@ export class Study {
   /** The last lines, whatever was asked. */
   readonly last: Line[] = [];
   private underWay: (HeardLine & TakenApart)[] = [];
+  private kept = 0;
+  private readonly met = new Map<string, TakenApart>();
   private known: { readonly windows: number; readonly learned: Learned } | undefined;
 
   line(line: Line, isAsked: boolean): void {
     this.last.push(line);
     if (this.last.length > lastLines) this.last.shift();
-    if (!isAsked || this.isLeftOut(line) || this.heard.length + this.underWay.length >= mostLines) return;
-    this.underWay.push({ arrived: line.arrived, ...takeApart(line.text) });
+    if (!isAsked || this.kept >= mostLines || this.isLeftOut(line)) return;
+    const { fields, count } = this.partsOf(line.text);
+    this.underWay.push({ arrived: line.arrived, fields, count });
+  }
+
+  /** Machines mostly stand still, and then a line is the same as before. */
+  private partsOf(text: string): TakenApart {
+    const before = this.met.get(text);
+    this.kept += before ? again : 1;
+    if (before) return before;
+    const parts = takeApart(text);
+    if (this.met.size >= mostKnown) this.met.clear();
+    this.met.set(text, parts);
+    return parts;
   }
 
   private isLeftOut({ arrived }: Line): boolean {
@@ -41,6 +59,11 @@ export class Study {
       this.windows.push(window);
     }
     this.underWay = [];
+  }
+
+  /** The inputs pressed so far, in that order. */
+  get pressed(): readonly InputName[] {
+    return [...new Set(this.windows.flatMap((each) => (each.kind === 'press' ? [each.input] : [])))];
   }
 
   learned(): Learned {

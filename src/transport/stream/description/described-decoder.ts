@@ -14,6 +14,7 @@ export function describedDecoder(description: StreamDescription): Decoder {
   const readLine = compiled(description);
   const report = reportUnderWay(description);
   const believed = agreeing(description.agree);
+  let latest: StatusReading | undefined;
   let segment = 0;
   let declared = false;
 
@@ -42,15 +43,22 @@ export function describedDecoder(description: StreamDescription): Decoder {
         declared = true;
         out.push({ kind: 'declared', arrived, segment, units: 'mm', axes, inputs });
       }
-      for (const states of report.take(found, arrived)) out.push(...believed.take(status(arrived, states)));
+      for (const states of report.take(found, arrived)) {
+        latest = status(arrived, states);
+        out.push(...believed.take(latest));
+      }
       return out;
     },
     gap(arrived, why) {
       const last = believed.end();
       report.reset();
+      latest = undefined;
       declared = false;
       segment++;
       return [...last, { kind: 'gap', arrived, segment, why }];
+    },
+    get latest() {
+      return latest;
     },
     get heard() {
       return declared;

@@ -1,0 +1,68 @@
+import { expect, it } from 'vitest';
+import type { CheckName } from '../../src/model/verdict.ts';
+import { remarksOf } from '../../src/session/learning/remarks.ts';
+import { writeDescription } from '../../src/transport/stream/description/write.ts';
+import { found, remove, temporaryFolder, virtualSession } from '../session/virtual-session.ts';
+import { type Condition, conditions, learnt, shapeNames, shapeUnder } from './corpus.ts';
+import { drawnFrom, runSeed } from './run-seed.ts';
+
+/** A switch that still answers when its wire is broken, one that never does, two that answer in each other's place. */
+const faults = ['broken-wire:y-far', 'crossed:x-home,x-far'];
+/** What needs no more of a stream than its inputs. */
+const checks: readonly CheckName[] = ['rest', 'press', 'open-wire', 'stop'];
+
+async function verdicts(
+  { rate = 20, damaged = 0 }: Condition,
+  seed: number,
+  learned?: { readonly name: string; readonly condition: Condition },
+): Promise<readonly string[]> {
+  const folder = temporaryFolder();
+  const run = learned && (await learnt(learned.name, seed, learned.condition));
+  const speak = learned && shapeUnder(learned.name, learned.condition);
+  const outcome = await virtualSession({
+    folder,
+    hands: { seed },
+    bench: {
+      faults,
+      seed,
+      telling: { rate, levels: false },
+      link: { damaged },
+      ...(speak && { speak }),
+    },
+    session: {
+      checks,
+      presses: 2,
+      ...(run && { streamText: writeDescription(run.outcome.description, remarksOf(run.outcome, 'test')) }),
+    },
+  });
+  remove(folder);
+  return found(outcome);
+}
+
+const native = new Map<Condition, Promise<readonly string[]>>();
+const nativeUnder = (condition: Condition): Promise<readonly string[]> => {
+  const known = native.get(condition) ?? verdicts(condition, 1);
+  native.set(condition, known);
+  return known;
+};
+
+const usual: Condition = {};
+/** Each shape as it is, and under one of the conditions, another in every run. */
+const cases = shapeNames.flatMap((name, i) => {
+  const hard = Object.entries(conditions);
+  const [what, condition] = hard[(i + runSeed) % hard.length] ?? ['', usual];
+  return [
+    ['usual conditions', name, runSeed + i, usual],
+    [what, name, runSeed + i, condition],
+  ] as const;
+});
+
+it.each(cases)(
+  'with %s a commissioning on what was learned of %s finds what it finds on native sentences',
+  { timeout: 240_000 },
+  async (_, name, seed, condition) => {
+    expect(await verdicts(condition, seed, { name, condition }), drawnFrom(seed)).toEqual(
+      await nativeUnder(condition),
+    );
+  },
+);
