@@ -1,5 +1,6 @@
 import type { PlugEnd } from '../../model/ask.ts';
 import type { Switch } from '../../model/machine.ts';
+import type { CheckName } from '../../model/verdict.ts';
 import { timeToPlug } from '../limits.ts';
 import { type Asking, type Latest, put } from './asking.ts';
 
@@ -7,9 +8,9 @@ import { type Asking, type Latest, put } from './asking.ts';
 const conductorOf = ({ sensor }: Switch) =>
   sensor === 'contact' || sensor === 'unknown' ? ('signal plug' as const) : ('whole sensor plug' as const);
 
-export const unplugAsk = (pressed: Switch, at: PlugEnd, again: boolean) =>
+export const unplugAsk = (pressed: Switch, at: PlugEnd, again: boolean, check: CheckName = 'open-wire') =>
   ({
-    check: 'open-wire',
+    check,
     action: 'unplug',
     subject: pressed.subject,
     at,
@@ -23,13 +24,19 @@ export type PutBack = 'back' | 'refused' | 'broke-off';
 export type PutBackWhy = 'wrong-plug' | 'still-out' | 'stream-says-out' | undefined;
 
 /** Asks for a plug to be put back. Said to be back is not proved: the press after it shows. */
-export function* putBack(pressed: Switch, at: PlugEnd, why: PutBackWhy, latest: Latest): Asking<PutBack> {
+export function* putBack(
+  pressed: Switch,
+  at: PlugEnd,
+  why: PutBackWhy,
+  latest: Latest,
+  check: CheckName = 'open-wire',
+): Asking<PutBack> {
   const { subject } = pressed;
   const conductor = conductorOf(pressed);
   let broke = false;
   for (;;) {
     const ask = {
-      check: 'open-wire',
+      check,
       action: 'replug',
       subject,
       at,

@@ -1,0 +1,57 @@
+import type { DeedName } from '../../../model/deed-names.ts';
+import * as meter from '../../troubleshooting/deeds/meter.ts';
+import type { Doing } from '../site.ts';
+import { energised } from './energised.ts';
+import { lamp, look } from './looks.ts';
+import { metered } from './meter.ts';
+import { linked, unplugged } from './plugs.ts';
+import { handled, neighbour, press, rest, watched } from './presses.ts';
+
+/** What is asked of a person for each deed. A deed without its asks does not compile, nor do asks without their deed. */
+export const doings: Readonly<Record<DeedName, Doing>> = {
+  rest,
+  press,
+  tap: watched('tap', undefined),
+  carriage: watched('carriage', undefined),
+  neighbour,
+  tug: handled('tug'),
+  flex: handled('flex'),
+  'unplug-controller': unplugged('controller'),
+  'unplug-switch': unplugged('switch'),
+  'link-controller': linked('controller'),
+  'link-switch': linked('switch'),
+  lamp,
+  lever: look('lever'),
+  face: look('face'),
+  settings: look('settings'),
+  blades: look('blades'),
+  gap: look('gap'),
+  bracket: look('bracket'),
+  clip: look('clip'),
+  ...(Object.fromEntries(
+    meterDeeds().map(({ name, probe }) => [name, metered(name, probe)] as const),
+  ) as Record<ReturnType<typeof meterDeeds>[number]['name'], Doing>),
+  drives: energised('drives'),
+  spindle: energised('spindle'),
+  axis: energised('axis'),
+};
+
+function meterDeeds() {
+  return [
+    meter.signalCoreOhms,
+    meter.commonCoreOhms,
+    meter.signalToReturn,
+    meter.signalToPlus,
+    meter.contactClosed,
+    meter.contactOpen,
+    meter.pullOhms,
+    meter.terminalClosed,
+    meter.terminalOpen,
+    meter.sensorSupply,
+    meter.sensorOutput,
+    meter.returnsApart,
+    meter.couplerCommon,
+    meter.loopClosed,
+    meter.loopOpen,
+  ] as const;
+}

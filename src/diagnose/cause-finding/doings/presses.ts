@@ -1,0 +1,122 @@
+import type { Ask } from '../../../model/ask.ts';
+import type { WatchedDeed } from '../../../model/deed-names.ts';
+import { inputOf, type Switch } from '../../../model/machine.ts';
+import { seconds } from '../../../model/units.ts';
+import { timeToPlug } from '../../limits.ts';
+import type { Asking } from '../../procedures/asking.ts';
+import { put, refusal } from '../../procedures/asking.ts';
+import { untilUnbroken } from '../../procedures/motors-off.ts';
+import { type Pressed, pressOnce } from '../../procedures/press-once.ts';
+import { restMustBeRest } from '../../procedures/rest-must-be-rest.ts';
+import { jumps } from '../../troubleshooting/glimpse.ts';
+import { seenHeld, seenMoved, seenPushed } from '../seen.ts';
+import type { Doing, Done, Site } from '../site.ts';
+
+const check = 'troubleshoot' as const;
+/** A press that nothing answered is asked for once more: a finger slips. */
+const rounds = 2;
+
+/** Hands off for so long, s: an input that jumps does so every second or so. */
+export const restSeconds = seconds(6);
+
+export const rest: Doing = function* (site) {
+  const ask = { check, action: 'hands-off', seconds: restSeconds } as Ask;
+  const { window } = yield* untilUnbroken(ask, site.latest);
+  return seenHeld(window, site);
+};
+
+export const press: Doing = function* (site) {
+  yield* restMustBeRest(check, site.of, site.of.input, site.scene, site.latest);
+  const first = yield* pressed(site.of, site);
+  if ('missing' in first) return first;
+  if (first.moved.length > 0) return outcomeOf(first, site);
+  const second = yield* pressed(site.of, site);
+  if ('missing' in second) return second;
+  if (second.moved.length === 0) return outcomeOf(second, site);
+  // One press answered and one did not: it comes and goes.
+  const own = second.moved.some(({ input }) => input === site.of.input);
+  return own ? { outcome: jumps } : outcomeOf(second, site);
+};
+
+type PressedOr = Pressed | Extract<Done, { readonly missing: unknown }>;
+
+function* pressed(of: Switch, { latest, deaf, of: { input } }: Site): Asking<PressedOr> {
+  const press = { check, rounds, expect: 'answer', label: 'press', onGap: 'repeat' } as const;
+  // An input that jumps by itself would end the ask before anyone has pressed: it is read from the window instead.
+  const outcome = yield* pressOnce(of, { ...press, round: 1, deaf }, latest);
+  if (outcome.kind === 'refused') return { missing: outcome.why };
+  if (outcome.moved.length === 0 && !outcome.confirmed) return { missing: 'no-answer-given' };
+  const jumping = deaf.includes(input) && edgesOf(outcome, input) > 0;
+  return jumping ? { ...outcome, moved: [] } : outcome;
+}
+
+const edgesOf = ({ trace }: Pressed, input: string): number =>
+  (trace.signals.find((each) => each.input === input)?.points.length ?? 1) - 1;
+
+function outcomeOf(outcome: Pressed, site: Site): Done {
+  const { input } = site.of;
+  if (site.deaf.includes(input)) return { outcome: jumps };
+  const seen = seenMoved(outcome.moved, outcome.stuck.includes(input), site);
+  site.answers = outcome.moved.some((each) => each.input === input) && !outcome.stuck.includes(input);
+  return seen;
+}
+
+/** Done by the person in her own time, watched from the ask to the answer. */
+export const watched = (topic: WatchedDeed, held: boolean | undefined): Doing =>
+  function* (site) {
+    const { of, latest } = site;
+    const axis = of.axis === undefined ? {} : { axis: of.axis };
+    const ask = { check, action: 'confirm', topic, subject: of.subject, ...axis, seconds: timeToPlug } as Ask;
+    let ended = yield* put(ask, latest);
+    while (ended.by === 'gap') ended = yield* put(ask, latest);
+    if (ended.answer !== 'yes') return { missing: refusal(ended) ?? 'not-confirmed' };
+    return held === undefined ? seenPushed(ended.window, site) : seenHeld(ended.window, site, held);
+  };
+
+/** A tug or a bent cable shows on an open contact only while a hand holds it closed. */
+export const handled =
+  (topic: 'tug' | 'flex'): Doing =>
+  (site) =>
+    watched(topic, site.wiring.contact === 'normally open')(site);
+
+/** The input that answered before, else one of the same connector, else any other. */
+export const neighbour: Doing = function* (site) {
+  const beside = neighbourOf(site);
+  if (!beside) return { missing: 'out-of-reach' };
+  const outcome = yield* pressed(beside, site);
+  if ('missing' in outcome) return outcome;
+  if (site.deaf.includes(site.of.input)) return { outcome: jumps };
+  const moved = outcome.moved.map(({ input }) => input);
+  const [own, its] = [moved.includes(site.of.input), moved.includes(beside.input)];
+  const flickered = outcome.moved.find(({ input }) => input === site.of.input);
+  if (flickered && flickered.edges > 4 && flickered.bounces === 0) return { outcome: jumps };
+  if (own) return { outcome: its ? 'both' : 'this one' };
+  if (its) return { outcome: 'own' };
+  return { outcome: moved.length > 0 ? 'third' : 'none' };
+};
+
+export function neighbourOf({
+  of,
+  scene,
+  beside,
+}: Pick<Site, 'of' | 'scene' | 'beside'>): Switch | undefined {
+  const { machine, streamInputs } = scene;
+  const connector = inputOf(machine, of.input)?.connector;
+  const others = machine.inputs.filter(
+    ({ name, switches: [first, ...more] }) =>
+      name !== of.input &&
+      more.length === 0 &&
+      first.reach === 'by hand' &&
+      !first.duty.includes('stop') &&
+      streamInputs.includes(name),
+  );
+  const at = machine.inputs.findIndex(({ name }) => name === of.input);
+  const near = (name: string) => Math.abs(machine.inputs.findIndex((each) => each.name === name) - at);
+  const [best] = others.toSorted(
+    (a, b) =>
+      Number(b.name === beside) - Number(a.name === beside) ||
+      Number(b.connector === connector) - Number(a.connector === connector) ||
+      near(a.name) - near(b.name),
+  );
+  return best?.switches[0];
+}

@@ -1,0 +1,28 @@
+import type { Ask } from '../../model/ask.ts';
+import type { SearchOrder } from '../../model/cause-facts.ts';
+import { switchOf } from '../../model/machine.ts';
+import type { Check, Procedure, Scene } from '../../model/procedure.ts';
+import { timeToPlug } from '../limits.ts';
+import { untilUnbroken } from '../procedures/motors-off.ts';
+
+/** Before the re-test: is what was named mended? Without a yes the re-test would only show the fault once more. */
+export const mended = ({ subject }: SearchOrder): Check<{ readonly isMended: boolean }> => ({
+  name: 'troubleshoot',
+  gather: (scene) => gather(subject, scene),
+  judge: () => [],
+  teaches: (items) =>
+    items.every(({ isMended }) => isMended) ? {} : { motorsOff: false, handsOff: 'not-mended' },
+});
+
+function* gather(subject: string, scene: Scene): Procedure<{ readonly isMended: boolean }> {
+  const { causes } = scene.known;
+  if (!causes || !switchOf(scene.machine, subject)) return;
+  if (scene.out && scene.out.length > 0) {
+    yield { keep: { isMended: false } };
+    return;
+  }
+  if (causes.every((each) => each.length === 0)) return;
+  const ask = { check: 'troubleshoot', action: 'confirm', topic: 'mended', subject, causes } as const;
+  const ended = yield* untilUnbroken({ ...ask, seconds: timeToPlug } as Ask, { status: scene.now });
+  yield { keep: { isMended: ended.answer === 'yes' } };
+}
