@@ -1,8 +1,52 @@
 import type { PlugEnd } from './ask.ts';
-import type { Contact, InputName, Subject } from './machine.ts';
+import type { AxisLetter, Contact, InputName, Subject } from './machine.ts';
+import type { SeparatorName, SituationName } from './seek-situations.ts';
+import type { Mm } from './units.ts';
+
+/** What the motion of an axis showed. */
+export interface MotionFact {
+  readonly axis: AxisLetter;
+  /** Everything it can have been, as far as it could be told apart; empty where the motion itself says enough. */
+  readonly candidates: readonly SituationName[];
+  /** What would tell these apart. */
+  readonly apart: readonly SeparatorName[];
+  readonly input?: InputName | undefined;
+  /** How far too far, mm or degrees. */
+  readonly by?: Mm | undefined;
+}
+
+export const motionKinds = [
+  'heads-away',
+  'heads-for-work',
+  'mirrored',
+  'turned',
+  'wrong-switch',
+  'pressed-at-start',
+  'zeroed-in-place',
+  'zero-not-set',
+  'no-reversal',
+  'does-not-clear',
+  'no-trip',
+  'inferred-trip',
+  'overruns',
+  'reference-lost',
+  'not-acted-on',
+  'axis-order',
+  'crawls',
+  'blocked-elsewhere',
+  'gantry',
+  'ends-in-fault',
+  'slow-not-slower',
+  'scattered-trips',
+] as const;
+export type MotionKind = (typeof motionKinds)[number];
+type MotionFinding = { readonly [Kind in MotionKind]: MotionFact & { readonly kind: Kind } }[MotionKind];
 
 /** A finding is facts; its words and weight live in one exhaustive catalogue each. */
 export type Finding =
+  | MotionFinding
+  /** No stop input is in the file: that something stops the machine is only told. */
+  | { readonly kind: 'stop-told' }
   | {
       readonly kind: 'break-undetected';
       readonly input: InputName /** Inputs that one shared polarity setting would turn wrong. */;
@@ -101,6 +145,29 @@ export const weightOf = {
   'conflicting-answers': 'limitation',
   'input-not-in-stream': 'limitation',
   'side-clash': 'note',
+  'heads-away': 'fault',
+  'heads-for-work': 'fault',
+  mirrored: 'fault',
+  turned: 'limitation',
+  'wrong-switch': 'fault',
+  'pressed-at-start': 'fault',
+  'zeroed-in-place': 'fault',
+  'zero-not-set': 'fault',
+  'no-reversal': 'fault',
+  'does-not-clear': 'fault',
+  'no-trip': 'fault',
+  'inferred-trip': 'limitation',
+  overruns: 'fault',
+  'reference-lost': 'limitation',
+  'not-acted-on': 'fault',
+  'axis-order': 'fault',
+  crawls: 'limitation',
+  'blocked-elsewhere': 'fault',
+  gantry: 'fault',
+  'ends-in-fault': 'fault',
+  'slow-not-slower': 'limitation',
+  'scattered-trips': 'fault',
+  'stop-told': 'limitation',
   'stream-gaps': 'note',
 } satisfies Record<FindingKind, Weight>;
 

@@ -1,4 +1,11 @@
-import type { Finding, FindingKind } from '../../src/model/finding.ts';
+import type { Finding, FindingKind, MotionFact } from '../../src/model/finding.ts';
+import { mm } from '../../src/model/units.ts';
+
+const motion: MotionFact = {
+  axis: 'X',
+  candidates: ['inputs-crossed', 'motors-crossed'],
+  apart: ['map', 'movedAxis'],
+};
 
 /** One case of every kind of finding. */
 export const oneOfEach = {
@@ -36,5 +43,28 @@ export const oneOfEach = {
   'conflicting-answers': { kind: 'conflicting-answers', inputs: ['x-far', 'door'] },
   'input-not-in-stream': { kind: 'input-not-in-stream', input: 'x-far' },
   'side-clash': { kind: 'side-clash', axis: 'X', side: 'left', end: 'positive', positive: 'right' },
+  'heads-away': { kind: 'heads-away', ...motion },
+  'heads-for-work': { kind: 'heads-for-work', ...motion },
+  mirrored: { kind: 'mirrored', ...motion },
+  turned: { kind: 'turned', ...motion, candidates: ['mirrored'], apart: [] },
+  'wrong-switch': { kind: 'wrong-switch', ...motion, input: 'y-home' },
+  'pressed-at-start': { kind: 'pressed-at-start', ...motion },
+  'zeroed-in-place': { kind: 'zeroed-in-place', ...motion },
+  'zero-not-set': { kind: 'zero-not-set', ...motion },
+  'no-reversal': { kind: 'no-reversal', ...motion },
+  'does-not-clear': { kind: 'does-not-clear', ...motion },
+  'no-trip': { kind: 'no-trip', ...motion },
+  'inferred-trip': { kind: 'inferred-trip', ...motion },
+  overruns: { kind: 'overruns', ...motion, by: mm(1.25) },
+  'reference-lost': { kind: 'reference-lost', ...motion },
+  'not-acted-on': { kind: 'not-acted-on', ...motion, candidates: [], apart: [] },
+  'axis-order': { kind: 'axis-order', ...motion },
+  crawls: { kind: 'crawls', ...motion },
+  'blocked-elsewhere': { kind: 'blocked-elsewhere', ...motion },
+  gantry: { kind: 'gantry', ...motion },
+  'ends-in-fault': { kind: 'ends-in-fault', ...motion },
+  'slow-not-slower': { kind: 'slow-not-slower', ...motion },
+  'scattered-trips': { kind: 'scattered-trips', ...motion },
+  'stop-told': { kind: 'stop-told' },
   'stream-gaps': { kind: 'stream-gaps', gaps: 2, lost: 31, unreadable: 4 },
 } satisfies { [Kind in FindingKind]: Extract<Finding, { kind: Kind }> };

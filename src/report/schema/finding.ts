@@ -1,5 +1,14 @@
 import { z } from 'zod';
-import type { Finding, FindingKind } from '../../model/finding.ts';
+import {
+  type Finding,
+  type FindingKind,
+  type MotionFact,
+  type MotionKind,
+  motionKinds,
+} from '../../model/finding.ts';
+import type { AxisLetter } from '../../model/machine.ts';
+import { separatorNames, situationNames } from '../../model/seek-situations.ts';
+import type { Mm } from '../../model/units.ts';
 
 type Of<Kind extends FindingKind> = Extract<Finding, { readonly kind: Kind }>;
 type ShapeOf<Kind extends FindingKind> = {
@@ -12,8 +21,22 @@ const count = z.int().nonnegative();
 const contact = z.enum(['normally closed', 'normally open', 'unknown']);
 const plugs = z.array(z.strictObject({ subject: name, at: z.enum(['switch', 'controller']) })).readonly();
 
+const motionFact = {
+  axis: z.string() as unknown as z.ZodType<AxisLetter>,
+  candidates: z.array(z.enum(situationNames)).readonly(),
+  apart: z.array(z.enum(separatorNames)).readonly(),
+  input: name.exactOptional(),
+  by: (z.number() as unknown as z.ZodType<Mm>).exactOptional(),
+} satisfies { [Fact in keyof MotionFact]: z.ZodType<MotionFact[Fact]> };
+const motionFacts = Object.fromEntries(motionKinds.map((kind) => [kind, motionFact])) as Record<
+  MotionKind,
+  typeof motionFact
+>;
+
 /** The facts of each kind. A kind without a line here does not compile, nor does a line with a fact too many or too few. */
 const facts = {
+  ...motionFacts,
+  'stop-told': {},
   'break-undetected': { input: name, breaks: names },
   'polarity-reversed': { input: name },
   'polarity-shared': { input: name, breaks: names },

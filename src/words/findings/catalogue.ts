@@ -1,6 +1,25 @@
 import type { Finding, FindingKind } from '../../model/finding.ts';
 import { visible } from '../../model/visible.ts';
+import {
+  axisOrder,
+  gantry,
+  headsAway,
+  headsForWork,
+  mirrored,
+  stopTold,
+  turned,
+  wrongSwitch,
+} from './direction.ts';
 import type { Change, FindingEntry, FindingScene } from './entry.ts';
+import {
+  doesNotClear,
+  endsInFault,
+  noReversal,
+  referenceLost,
+  slowNotSlower,
+  zeroedInPlace,
+  zeroNotSet,
+} from './homing.ts';
 import {
   answersElsewhere,
   chainBlocked,
@@ -18,6 +37,16 @@ import {
   polarityShared,
   polarityUnknown,
 } from './polarity.ts';
+import {
+  blockedElsewhere,
+  crawls,
+  inferredTrip,
+  noTrip,
+  notActedOn,
+  overruns,
+  pressedAtStart,
+  scatteredTrips,
+} from './seek.ts';
 import {
   chatters,
   flickers,
@@ -63,6 +92,29 @@ export const findingWords = {
   'conflicting-answers': conflictingAnswers,
   'input-not-in-stream': inputNotInStream,
   'side-clash': sideClash,
+  'heads-away': headsAway,
+  'heads-for-work': headsForWork,
+  mirrored,
+  turned,
+  'wrong-switch': wrongSwitch,
+  'pressed-at-start': pressedAtStart,
+  'zeroed-in-place': zeroedInPlace,
+  'zero-not-set': zeroNotSet,
+  'no-reversal': noReversal,
+  'does-not-clear': doesNotClear,
+  'no-trip': noTrip,
+  'inferred-trip': inferredTrip,
+  overruns,
+  'reference-lost': referenceLost,
+  'not-acted-on': notActedOn,
+  'axis-order': axisOrder,
+  crawls,
+  'blocked-elsewhere': blockedElsewhere,
+  gantry,
+  'ends-in-fault': endsInFault,
+  'slow-not-slower': slowNotSlower,
+  'scattered-trips': scatteredTrips,
+  'stop-told': stopTold,
   'stream-gaps': streamGaps,
 } satisfies { readonly [Kind in FindingKind]: FindingEntry<Kind> };
 

@@ -1,49 +1,8 @@
+import type { SituationName } from '../../../model/seek-situations.ts';
 import type { Pattern } from '../features.ts';
 import type { SeekRoles } from '../roles.ts';
 
-/** Everything a seek can really have been. Our own names; what each comes to is said in the findings. */
-export type SituationName =
-  | 'healthy'
-  | 'direction-inverted'
-  | 'motor-coil-reversed'
-  | 'seeks-wrong-end'
-  | 'mirrored'
-  | 'motor-stutters'
-  | 'motor-stands-still'
-  | 'inputs-crossed'
-  | 'motors-crossed'
-  | 'stands-on-switch'
-  | 'input-stuck'
-  | 'beyond-the-dog'
-  | 'zeroed-in-place'
-  | 'no-reversal'
-  | 'does-not-turn-back'
-  | 'does-not-clear'
-  | 'trip-lost-to-bounce'
-  | 'trip-between-reports'
-  | 'noise-trip'
-  | 'seek-too-short'
-  | 'loses-steps'
-  | 'scale-off'
-  | 'homes-at-far-end'
-  | 'other-axis-on-input'
-  | 'blocked-elsewhere'
-  | 'gantry-motors-fight'
-  | 'gantry-sides-crossed'
-  | 'gantry-switch-dead'
-  | 'gantry-inputs-joined'
-  | 'gantry-offset-moved'
-  | 'rotary-either-side'
-  | 'seeks-the-work'
-  | 'touches-the-work'
-  | 'wrong-order'
-  | 'crawls'
-  | 'not-reported'
-  | 'backs-into-a-switch'
-  | 'overruns'
-  | 'sags-at-start'
-  | 'reference-lost'
-  | 'zero-not-set';
+export type { SituationName };
 
 /** The findings a situation may come to. */
 export type SeekFindingKind =
