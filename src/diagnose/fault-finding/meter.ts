@@ -16,8 +16,8 @@ const meterOhms = 10e6;
 const overRange = 40e6;
 /** Above this source resistance a hand near the wire moves the needle, ohm (common practice, no source). */
 const wandersAbove = 1e6;
-/** A; what an ordinary meter sends through a resistance. */
-const testAmps = 1e-4;
+/** A; on high ranges a meter sends a microampere, and then no junction beside the resistance conducts (common practice, no source). */
+const testAmps = 1e-6;
 
 /** The reading of a proof with these faults, without tolerance of the meter; undefined where no meter is put. */
 export function shownBy(proof: Proof, wiring: Wiring, faults: readonly Fault[]): Shown | undefined {
@@ -30,47 +30,63 @@ export function shownBy(proof: Proof, wiring: Wiring, faults: readonly Fault[]):
 type Put = Exclude<Proof, { readonly by: 'looking' }>;
 
 function on(rig: Rig, proof: Put, wiring: Wiring): Shown {
-  if (proof.by === 'amps') return value(solve(standing(rig, proof.state, wiring)).ampsIn(proof.through));
-  if (proof.by === 'volts') return volts(standing(rig, proof.state, wiring), proof.from, proof.to);
-  return ohms(dead(undone(standing(rig, proof.state, wiring), proof.undone)), proof.from, proof.to);
+  const network = standing(rig, proof.state, wiring);
+  if (proof.by === 'amps') return value(solve(network).ampsIn(proof.through));
+  if (proof.by === 'volts') {
+    const { volts, steady } = voltsBetween(network, proof.from, proof.to);
+    return steady ? value(volts) : { kind: 'wanders' };
+  }
+  const ohms = ohmsBetween(undone(network, ends[proof.undone]), proof.from, proof.to);
+  return ohms === Number.POSITIVE_INFINITY ? { kind: 'over range' } : value(ohms);
 }
 
-function volts(network: Network, from: Node, to: Node): Shown {
+/** What a voltmeter shows between two nodes; not steady where nothing, or next to nothing, holds one of them. */
+export function voltsBetween(
+  network: Network,
+  from: Node,
+  to: Node,
+): { readonly volts: number; readonly steady: boolean } {
   const bare = solve(network);
   const loaded = solve([...network, resistor('meter', from, to, meterOhms)]);
   const [plus, minus] = [loaded.voltsAt(from), loaded.voltsAt(to)];
-  if (plus === undefined || minus === undefined) return { kind: 'wanders' };
+  if (plus === undefined || minus === undefined) return { volts: 0, steady: false };
   const behind = [from, to].map((node) => bare.sourceOhms(node) ?? Number.POSITIVE_INFINITY);
-  return Math.max(...behind) > wandersAbove ? { kind: 'wanders' } : value(plus - minus);
+  return { volts: plus - minus, steady: Math.max(...behind) <= wandersAbove };
 }
 
-function ohms(network: Network, from: Node, to: Node): Shown {
-  const probed: Network = [
-    ...network,
+/** What an ohmmeter shows between two nodes with power off; infinite beyond its range. */
+export function ohmsBetween(network: Network, from: Node, to: Node): number {
+  const solution = solve([
+    ...dead(network),
     resistor('meter', from, to, 1e12),
     // The black lead is the reference, wherever the rest of the network hangs.
     resistor('black lead', to, '0 V', 1e-3),
     { kind: 'current', name: 'test', from: '0 V', to: from, amps: testAmps },
-  ];
-  const [plus, minus] = [solve(probed).voltsAt(from), solve(probed).voltsAt(to)];
-  if (plus === undefined || minus === undefined) return { kind: 'over range' };
+  ]);
+  const [plus, minus] = [solution.voltsAt(from), solution.voltsAt(to)];
+  if (plus === undefined || minus === undefined) return Number.POSITIVE_INFINITY;
   const found = (plus - minus) / testAmps;
-  return found > overRange ? { kind: 'over range' } : value(found);
+  return found > overRange ? Number.POSITIVE_INFINITY : found;
 }
 
 /** With power off a supply is nothing that holds a voltage. */
 const dead = (network: Network): Network =>
   network.filter(({ kind }) => kind !== 'voltage' && kind !== 'current');
 
-const ends = {
-  'at controller': ['plug'],
-  'at switch': ['clamp'],
-  'both ends': ['plug', 'clamp'],
-  nothing: [],
-} as const;
+/** Which end of the cable is undone: the plug at the controller, the clamps at the switch. */
+export type End = 'controller' | 'switch';
 
-function undone(network: Network, which: Extract<Put, { by: 'ohms' }>['undone']): Network {
-  const names = ends[which].flatMap((end) => ['signal', 'common', 'supply'].map((core) => `${core} ${end}`));
+const ends: Readonly<Record<Extract<Put, { by: 'ohms' }>['undone'], readonly End[]>> = {
+  'at controller': ['controller'],
+  'at switch': ['switch'],
+  'both ends': ['controller', 'switch'],
+  nothing: [],
+};
+
+export function undone(network: Network, at: readonly End[]): Network {
+  const names = at.flatMap((end) =>
+    ['signal', 'common', 'supply'].map((core) => `${core} ${end === 'controller' ? 'plug' : 'clamp'}`),
+  );
   return network.filter(({ name }) => !names.includes(name));
 }
 

@@ -37,18 +37,19 @@ export function rigsWith(
   );
 }
 
-/** What is read in a state, with any number of faults at once. Pure: the same for the same arguments. */
+/** What is read in a state, with any number of faults at once. Pure: the same for the same arguments. `levels`: how networks are solved, or remembered. */
 export function readingOf(
   wiring: Wiring,
   state: State,
   faults: readonly Fault[],
   world: World = nominalWorld(wiring),
+  levels: typeof levelsIn = levelsIn,
 ): Seen {
   const limits = wiring.template.limits(world.numbers, wiring.family);
   const rigs = rigsWith(wiring, state, faults, world);
-  const levels = rigs.map((rig) => levelsOf(rig, state, wiring, world, limits));
-  const level = oneOf(levels.map(({ own }) => own));
-  const beside = levels.flatMap(({ neighbour }) => (neighbour === undefined ? [] : [neighbour]));
+  const found = rigs.map((rig) => levelsOf(rig, state, wiring, world, limits, levels));
+  const level = oneOf(found.map(({ own }) => own));
+  const beside = found.flatMap(({ neighbour }) => (neighbour === undefined ? [] : [neighbour]));
   return {
     level,
     reported: reportedAs(level, rigs[0], wiring),
@@ -62,14 +63,21 @@ interface Levels {
   readonly neighbour: Level | undefined;
 }
 
-function levelsOf(rig: Rig, state: State, wiring: Wiring, world: World, limits: PinLimits): Levels {
+function levelsOf(
+  rig: Rig,
+  state: State,
+  wiring: Wiring,
+  world: World,
+  limits: PinLimits,
+  solved: typeof levelsIn,
+): Levels {
   const network = standing(rig, state, wiring);
   const beside = network.some(({ name }) => name === neighbourOf('filter'));
   const looked = isSwallowed(rig, network, state, wiring, limits)
     ? standing(rig, { ...state, actuation: 'rest' }, wiring)
     : network;
   const pins = beside ? ['pin', neighbourOf('pin')] : ['pin'];
-  const [own = 'floats', neighbour] = levelsIn(looked, limits, world.unit, pins);
+  const [own = 'floats', neighbour] = solved(looked, limits, world.unit, pins);
   return { own: rig.pin === 'follows' ? own : rig.pin === 'reads open' ? 'open' : 'conducting', neighbour };
 }
 

@@ -3,6 +3,7 @@ import { nominalWorld, type Wiring, type World } from '../circuit/wiring.ts';
 import type { Fault } from '../fault-finding/fault.ts';
 import { readingOf, rigsWith, type Seen } from '../fault-finding/reading-of.ts';
 import { oddsOf, type Told } from './glimpse.ts';
+import { type Memory, memoryOf } from './memory.ts';
 import type { Odds } from './odds.ts';
 
 /** What surrounds the input, as far as it decides what can be seen. */
@@ -18,14 +19,16 @@ export class Imagined {
   readonly faults: readonly Fault[];
   readonly around: Surroundings;
   readonly world: World;
-  private readonly memory: Map<string, unknown>;
+  private readonly memory: Memory;
+  private readonly known: Map<string, unknown>;
   private readonly setting;
 
   constructor(wiring: Wiring, faults: readonly Fault[], around: Surroundings) {
     this.wiring = wiring;
     this.faults = faults;
     this.around = around;
-    this.memory = memoryOf(wiring, faults);
+    this.memory = memoryOf(wiring);
+    this.known = this.memory.of(faults);
     this.world = nominalWorld(wiring);
     this.setting = rigsWith(wiring, atRest, faults, this.world)[0]?.setting ?? {
       enabled: true,
@@ -39,28 +42,17 @@ export class Imagined {
 
   look(change: Partial<State> = {}): Seen {
     return this.once(`look ${JSON.stringify(change)}`, () =>
-      readingOf(this.wiring, state(change), this.faults, this.world),
+      readingOf(this.wiring, state(change), this.faults, this.world, this.memory.levelsIn),
     );
   }
 
   /** What follows from the wiring and the faults alone is computed once, whatever surrounds them and however old the machine is. */
   once<Value>(key: string, compute: () => Value): Value {
-    if (!this.memory.has(key)) this.memory.set(key, compute());
-    return this.memory.get(key) as Value;
+    if (!this.known.has(key)) this.known.set(key, compute());
+    return this.known.get(key) as Value;
   }
 
   glimpse(change: Partial<State> = {}): Odds {
     return oddsOf(this.look(change), this.setting, this.wiring.contact, this.around.told);
   }
-}
-
-const memories = new WeakMap<Wiring, Map<string, Map<string, unknown>>>();
-
-function memoryOf(wiring: Wiring, faults: readonly Fault[]): Map<string, unknown> {
-  const byFaults = memories.get(wiring) ?? new Map<string, Map<string, unknown>>();
-  memories.set(wiring, byFaults);
-  const key = faults.map(({ name }) => name).join('+');
-  const memory = byFaults.get(key) ?? new Map<string, unknown>();
-  byFaults.set(key, memory);
-  return memory;
 }
