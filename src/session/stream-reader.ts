@@ -21,7 +21,10 @@ export class StreamReader {
 
   entry(entry: CaptureLine): readonly Reading[] {
     const readings = entry.kind === 'damaged' ? [] : readingsOf(entry, this.decoder);
-    for (const reading of readings) if (reading.kind === 'status') this.noteMotion(reading);
+    const { latest } = this.decoder;
+    // Before anything is written, one report that something moves is enough; what is judged may wait for a second one.
+    if (latest === undefined) for (const reading of readings) this.noteMotion(reading);
+    else if (latest !== this.last) this.noteMotion(latest);
     return readings;
   }
 
@@ -35,7 +38,8 @@ export class StreamReader {
     return this.moves;
   }
 
-  private noteMotion(status: StatusReading): void {
+  private noteMotion(status: Reading): void {
+    if (status.kind !== 'status') return;
     const before = this.last?.positions;
     const went = status.positions.some(
       (at, i) => at !== undefined && before?.[i] !== undefined && at !== before[i],

@@ -17,6 +17,8 @@ export interface Decoder {
   readonly quick?: Quick;
   /** The port was opened, or went away: what was known of the stream no longer holds. */
   gap(arrived: Millis, why: Extract<GapWhy, 'opened' | 'lost-port'>): readonly Reading[];
+  /** The last status as it came, where `decode` waits for a second one to agree before it tells it. */
+  readonly latest?: StatusReading | undefined;
   /** A whole valid sentence of this stream was heard since the port was opened. Before that nothing may be written to it. */
   readonly heard: boolean;
   /** The stream's inputs and axes are known. */
