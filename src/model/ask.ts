@@ -120,8 +120,15 @@ export const lengthPlaces = [
 ] as const;
 export type LengthPlace = (typeof lengthPlaces)[number];
 
-/** What a person saw of a move: which way the tool went over the work, whether it came to its switch, whether the motor buzzed. */
-export type MotionTopic = 'direction' | 'reached' | 'buzzed';
+/** What a person saw of a move: which way the tool went over the work, whether it came to its switch and back, where it stands, whether the motor buzzed, another axis moved or a beam twisted. */
+export type MotionTopic =
+  | 'direction'
+  | 'reached'
+  | 'buzzed'
+  | 'came-back'
+  | 'past-switch'
+  | 'moved-other'
+  | 'racked';
 
 export type PlugEnd = 'switch' | 'controller';
 export type ConfirmTopic =
@@ -196,6 +203,10 @@ const looksLike = {
   direction: ['positive', 'negative', 'none'],
   reached: ['yes', 'no'],
   buzzed: ['yes', 'no'],
+  'came-back': ['yes', 'no'],
+  'past-switch': ['yes', 'no'],
+  'moved-other': ['yes', 'no'],
+  racked: ['yes', 'no'],
 } as const satisfies Record<LookTopic, readonly Answer[]>;
 
 /** The answers an ask takes, the plain ones first; "cannot", "not sure", "skip" and "stop" are always among them. */

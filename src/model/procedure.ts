@@ -53,6 +53,10 @@ export interface Scene {
   readonly only: readonly Subject[] | undefined;
   /** What hangs unplugged as the check begins. */
   readonly out?: readonly OutItem[];
+  /** Homings watched to see how well an axis repeats; left out: ten. */
+  readonly cycles?: number | undefined;
+  /** The text of an RS-274 program that is to fit the machine. */
+  readonly program?: string | undefined;
 }
 
 /** Facts one check hands to the next. */
@@ -77,6 +81,15 @@ export interface Known {
   readonly causes?: readonly (readonly FaultName[])[];
 }
 
+/** A first short move away from the switch, and what the person saw of it. */
+export interface FirstMove {
+  readonly window: Window;
+  /** The commanded way, as the stream showed it; undefined where it showed no motion. */
+  readonly commanded: 1 | -1 | undefined;
+  /** The way of the tool over the work, counted as the axis counts; undefined where nobody was sure. */
+  readonly tool: 'positive' | 'negative' | 'none' | undefined;
+}
+
 /** What was settled in this session about letting anything move. */
 export interface MotionKnown {
   /** How the stop is known: proved by its check, or a hard-wired one that the person told of. */
@@ -84,6 +97,8 @@ export interface MotionKnown {
   readonly motorsOn: boolean;
   /** Axes with a free way on either side, as the person confirmed. */
   readonly free: readonly AxisLetter[];
+  /** What the first few millimetres of each axis showed; without them nothing longer is asked for. */
+  readonly tried: Readonly<Partial<Record<AxisLetter, FirstMove>>>;
   /** Axes that may not move, and why. */
   readonly held: Readonly<Partial<Record<AxisLetter, Missing>>>;
   /** Why nothing at all may move. */

@@ -35,7 +35,7 @@ export class Course {
     touchedAsked: [],
     motorsOff: false,
     verdicts: [],
-    motion: { stop: undefined, motorsOn: false, free: [], held: {} },
+    motion: { stop: undefined, motorsOn: false, free: [], held: {}, tried: {} },
   };
   private status: StatusReading | undefined;
   private inputs: readonly InputName[] = [];

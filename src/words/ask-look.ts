@@ -2,7 +2,9 @@ import type { Ask, ConfirmTopic, MotionTopic } from '../model/ask.ts';
 import { type Machine, verticalAxes } from '../model/machine.ts';
 import { visible } from '../model/visible.ts';
 import { learnWords } from './ask-learn.ts';
-import { hardWiredStop, lookAtMotion, wayFreeWords } from './ask-motion.ts';
+import { hasGauge, longWayFree } from './ask-length.ts';
+import { lookAtMotion } from './ask-look-motion.ts';
+import { hardWiredStop, wayFreeWords } from './ask-motion.ts';
 import { causeTopicWords } from './cause/ask-cause.ts';
 import { cautions, dropCaution } from './cautions.ts';
 import { listed } from './figures.ts';
@@ -14,7 +16,7 @@ type LookAtSwitch = Exclude<Look, { readonly topic: MotionTopic }>;
 type Confirm = Extract<Ask, { readonly action: 'confirm' }>;
 
 export const lookWords = (ask: Look, machine: Machine): AskWords =>
-  'axis' in ask ? lookAtMotion(ask) : lookAtSwitch(ask, machine);
+  'axis' in ask ? lookAtMotion(ask, machine) : lookAtSwitch(ask, machine);
 
 function lookAtSwitch(ask: LookAtSwitch, machine: Machine): AskWords {
   const what = named(ask.subject, machine);
@@ -53,6 +55,8 @@ export function confirmWords(ask: Confirm, machine: Machine): AskWords {
     'stayed-in': stayedIn,
     'hard-wired-stop': hardWiredStop,
     'way-free': wayFreeWords,
+    'long-way-free': longWayFree,
+    'has-gauge': hasGauge,
     ...learnWords,
     ...causeTopicWords,
   } satisfies Record<ConfirmTopic, (ask: Confirm, machine: Machine) => AskWords>;

@@ -1,4 +1,4 @@
-import type { Ask, AskAction, CauseTopic } from '../../src/model/ask.ts';
+import { type Ask, type AskAction, type CauseTopic, lengthPlaces } from '../../src/model/ask.ts';
 import { deedNames } from '../../src/model/deed-names.ts';
 import { mm, ms, seconds } from '../../src/model/units.ts';
 import { isMeterDeed } from '../../src/words/cause/ask-meter.ts';
@@ -41,12 +41,15 @@ export const actions: readonly AskAction[] = [
   { action: 'home', axis: 'all' },
   { action: 'move', axis: 'X', direction: 'negative', distance: 5, unit: 'mm' },
   ...(['touched', 'power', 'lamp'] as const).map((topic) => ({ action: 'look', topic, ...x }) as const),
-  ...(['direction', 'reached', 'buzzed'] as const).map(
+  ...(['direction', 'reached', 'buzzed', 'came-back', 'past-switch', 'moved-other', 'racked'] as const).map(
     (topic) => ({ action: 'look', topic, axis: 'X' }) as const,
   ),
-  ...(['trip on a dial gauge', 'way of the tool over the work'] as const).map(
-    (where) => ({ action: 'measure', quantity: 'distance', unit: 'mm', where, axis: 'X' }) as const,
+  ...lengthPlaces.map(
+    (where) =>
+      ({ action: 'measure', quantity: 'distance', unit: 'mm', where, axis: 'X', system: 'G54' }) as const,
   ),
+  { action: 'confirm', topic: 'long-way-free', axis: 'X', shows: ['220 mm'] },
+  { action: 'confirm', topic: 'has-gauge', axis: 'X' },
   {
     action: 'confirm',
     topic: 'still-out',

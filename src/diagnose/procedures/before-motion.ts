@@ -5,6 +5,7 @@ import { mm, ms } from '../../model/units.ts';
 import type { CheckName, Missing } from '../../model/verdict.ts';
 import { timeToAnswer, timeToPlug } from '../limits.ts';
 import { type Asking, type Latest, refusal } from './asking.ts';
+import { moveFirst } from './first-move.ts';
 import { untilUnbroken } from './motors-off.ts';
 
 /** Whether these axes may move, and what is known about moving from now on: it is handed to the next call and taught to later checks. */
@@ -33,10 +34,24 @@ export function* beforeMotion(
   let after = ready;
   for (const axis of axes) {
     after = yield* wayFree(check, axis, latest, after);
+    if (!after.held[axis] && !after.tried[axis]) after = yield* tried(check, axis, scene, latest, after);
     const held = after.held[axis];
     if (held) return { missing: held, motion: after };
   }
   return { missing: undefined, motion: after };
+}
+
+function* tried(
+  check: CheckName,
+  axis: AxisLetter,
+  scene: Scene,
+  latest: Latest,
+  motion: MotionKnown,
+): Asking<MotionKnown> {
+  const first = yield* moveFirst(check, axis, scene, latest);
+  return typeof first === 'string'
+    ? { ...motion, held: { ...motion.held, [axis]: first } }
+    : { ...motion, tried: { ...motion.tried, [axis]: first } };
 }
 
 /** The stop, then motor power. */

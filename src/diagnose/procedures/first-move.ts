@@ -1,0 +1,50 @@
+import type { AxisLetter } from '../../model/machine.ts';
+import type { FirstMove, Scene } from '../../model/procedure.ts';
+import type { CheckName, Missing } from '../../model/verdict.ts';
+import { firstMove, timeToAnswer, timeToMove } from '../limits.ts';
+import { motionOf } from '../motion/motion.ts';
+import { abilitiesOf } from '../seek/abilities.ts';
+import { seekRoles } from '../seek/roles.ts';
+import { type Asking, type Latest, put, refusal } from './asking.ts';
+import { untilUnbroken } from './motors-off.ts';
+
+/**
+ * The first move of an axis: 5 mm away from its switch, which way the tool went over the work, and back again. Whatever is set wrong shows here where nothing can
+ * be hit yet. Returns what is missing where it was not made.
+ */
+export function* moveFirst(
+  check: CheckName,
+  letter: AxisLetter,
+  scene: Scene,
+  latest: Latest,
+): Asking<FirstMove | Missing> {
+  const roles = seekRoles(scene.machine, letter, scene.known.answering);
+  if (!roles) return 'no-home-switch';
+  const away = roles.toward === 1 ? 'negative' : 'positive';
+  const ask = {
+    check,
+    action: 'move',
+    axis: letter,
+    distance: firstMove,
+    unit: roles.axis.kind === 'rotary' ? 'degrees' : 'mm',
+    seconds: timeToMove,
+  } as const;
+  const moved = yield* untilUnbroken({ ...ask, direction: away }, latest);
+  const window = moved.window;
+  const { runs } = motionOf(window, letter, abilitiesOf(roles.axis, [window]));
+  const first = runs.find((run) => run.kind === 'moving');
+  const why = refusal(moved);
+  if (!first && why) return why;
+  const look = yield* untilUnbroken(
+    { check, action: 'look', topic: 'direction', axis: letter, seconds: timeToAnswer },
+    latest,
+  );
+  const { answer } = look;
+  const tool = answer === 'positive' || answer === 'negative' || answer === 'none' ? answer : undefined;
+  if (first || (tool !== undefined && tool !== 'none')) {
+    const back = away === 'positive' ? 'negative' : 'positive';
+    const returned = yield* put({ ...ask, direction: back }, latest);
+    if (refusal(returned) === 'skipped') return 'skipped';
+  }
+  return { window, commanded: first?.kind === 'moving' ? first.direction : undefined, tool };
+}
