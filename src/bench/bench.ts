@@ -3,17 +3,18 @@ import type { Timekeeper } from '../model/source.ts';
 import type { Telling } from './controller.ts';
 import { Eyes } from './eyes.ts';
 import type { LinkQuality } from './link.ts';
+import { machineFor } from './machines.ts';
 import { switchNamed } from './named-parts.ts';
 import { Panel } from './panel.ts';
 import { plant } from './plant.ts';
 import { RequestEar } from './request-ear.ts';
-import { scenario } from './scenario.ts';
 import type { Shape } from './speaking/shape.ts';
 import { speakerFor } from './speaking/speaker.ts';
 import type { MachineTruth } from './truth.ts';
 import { World } from './world.ts';
 
 export interface BenchOptions {
+  /** Left out: a machine on which the faults can be planted. */
   readonly truth?: MachineTruth;
   /** The same seed, faults and hands give the same bytes. */
   readonly seed?: number;
@@ -37,7 +38,8 @@ export class Bench {
 
   /** Throws a ToolError where a fault is not known or does not fit the machine. */
   constructor(time: Timekeeper, options: BenchOptions = {}) {
-    const { truth = scenario, seed = 1, faults = [], telling = {}, link = {}, speak } = options;
+    const { seed = 1, faults = [], telling = {}, link = {}, speak } = options;
+    const { truth = machineFor(faults).truth } = options;
     const own = speak && {
       speaker: speakerFor(speak, truth.inputs.length, truth.axes.length, seed),
       ...(speak.request !== undefined && { request: speak.request }),

@@ -13,8 +13,8 @@ export interface MotionOf {
   /** Whether the drives have power. */
   readonly powered: () => boolean;
   readonly show: (activity: Activity) => void;
-  /** How long the inputs' filter holds a change back, ms. */
-  readonly filterMs: () => number;
+  /** How long the filter of an axis's home inputs holds a change back, ms. */
+  readonly filterMs: (axis: Axis) => number;
 }
 
 /** Carries out one course at a time. */
@@ -66,7 +66,7 @@ export class Motion {
       return;
     }
     const { time, powered, filterMs } = this.own;
-    const run = new StretchRun(next.value, filterMs());
+    const run = new StretchRun(next.value, filterMs(next.value.axis));
     this.run = run;
     let from = time.now();
     const step = () => {

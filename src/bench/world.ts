@@ -70,7 +70,8 @@ export class World {
       show: (activity) => {
         if (this.controller.activity !== 'fault') this.controller.activity = activity;
       },
-      filterMs: () => Math.max(...this.stages.map(({ debounce }) => debounce)),
+      filterMs: ({ homing }) =>
+        Math.max(0, ...homing.inputs.map((input) => this.stage(input)?.debounce ?? 0)),
     });
     for (const { carriage } of this.axes) carriage.worked(0);
     this.refresh();

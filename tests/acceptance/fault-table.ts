@@ -1,9 +1,14 @@
 import type { CheckName, Verdict } from '../../src/model/verdict.ts';
 import { controllersAndStreams } from './faults-in-the-controller.ts';
+import { motions } from './faults-in-the-motion.ts';
 import { contactsAndWires } from './faults-in-the-wiring.ts';
 import type { PlantedFault, Saying } from './told.ts';
 
-export const plantedFaults: readonly PlantedFault[] = [...contactsAndWires, ...controllersAndStreams];
+export const plantedFaults: readonly PlantedFault[] = [
+  ...contactsAndWires,
+  ...controllersAndStreams,
+  ...motions,
+];
 
 /** The checks of the table, in the order a person does them. */
 export const checksOfTable = ['rest', 'press', 'open-wire', 'stop'] as const satisfies readonly CheckName[];

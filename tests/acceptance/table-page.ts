@@ -1,5 +1,6 @@
 import { faultList } from '../../src/bench/faults.ts';
 import { checksOfTable, mustSay, plantedFaults, rows } from './fault-table.ts';
+import { motions } from './faults-in-the-motion.ts';
 
 const opening = `# What is told apart
 
@@ -14,17 +15,32 @@ machines have faults that are not in this list, and two at a time. What a kind m
 [findings.md](findings.md).
 `;
 
+const motionOpening = `
+## Faults of the motion
+
+These are planted too, and the tests hold the checks above to saying nothing of them that they would not say of a sound machine: with
+the motors off none of them shows.
+`;
+
 /** The page of the table, made from the very data the tests compare with. */
 export function tablePage(): string {
   const head = ['planted', ...checksOfTable.map((check) => check)];
-  const lines = plantedFaults.map(({ plant, because }) => {
+  const lines = plantedFaults.filter(isInTable).map(({ plant, because }) => {
     const cells = rows
       .filter((row) => row.plant === plant)
       .map((row) => mustSay(row).map(shown).join('<br>'));
     return `| **${plant}**<br>${described(plant)}<br>*${because}* | ${cells.map((cell) => cell || '–').join(' | ')} |`;
   });
-  return `${opening}\n| ${head.join(' | ')} |\n|${' --- |'.repeat(head.length)}\n${lines.join('\n')}\n`;
+  const motionLines = motions
+    .filter((fault) => !isInTable(fault))
+    .map(({ plant, because }) => `- **${plant}**: ${described(plant)} *${because}*`);
+  return `${opening}\n| ${head.join(' | ')} |\n|${' --- |'.repeat(head.length)}\n${lines.join('\n')}\n${motionOpening}
+${motionLines.join('\n')}\n`;
 }
+
+/** A fault of the motion stands among the others as soon as a check tells of it. */
+const isInTable = (fault: (typeof plantedFaults)[number]): boolean =>
+  !motions.includes(fault) || Object.keys(fault.tells).length > 0;
 
 const shown = (told: string): string => told.replace(/^(\S+): (\S+)( ?)(.*)$/, '`$1`: $2$3$4');
 

@@ -29,6 +29,13 @@ export function stand(options: BenchOptions = {}) {
     });
     time.run(() => over);
   };
+  /** Until nothing is commanded to move any more; an hour at most. */
+  const settle = (): void => {
+    const latest = time.now() + 3_600_000;
+    time.run(() => !bench.eyes.isMoving() || time.now() > latest);
+    if (bench.eyes.isMoving()) throw new Error('it does not come to rest');
+    wait(300);
+  };
   const told = (): readonly Told[] => lines.filter(({ text }) => text.startsWith('$PTWRS')).map(toldBy);
   const names = (): readonly string[] => {
     const declaration = lines.findLast(({ text }) => text.startsWith('$PTWRD'))?.text ?? '';
@@ -45,6 +52,7 @@ export function stand(options: BenchOptions = {}) {
     lines,
     leave,
     wait,
+    settle,
     told,
     names,
     last,

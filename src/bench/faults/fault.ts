@@ -7,8 +7,17 @@ import type { World } from '../world.ts';
 /** One thing that can be wrong with the machine. Its name and words are for whoever plants it; they never cross the stream. */
 export interface Fault {
   /** What is named after the colon, as a list of faults shows it; empty where the fault is the controller's own. */
-  readonly takes: '' | '<switch>' | '<input>' | '<input>,<input>' | '<connector>';
+  readonly takes:
+    | ''
+    | '<switch>'
+    | '<input>'
+    | '<input>,<input>'
+    | '<connector>'
+    | '<axis>'
+    | '<axis>,<axis>';
   readonly description: string;
+  /** Can only be planted where one axis has two motors, or turns: not on the usual machine. */
+  readonly needs?: 'portal';
   /** Throws a ToolError where a name is not one of this machine's. */
   plant(world: World, names: readonly string[]): void;
 }

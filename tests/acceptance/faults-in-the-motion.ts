@@ -1,0 +1,77 @@
+import type { PlantedFault } from './told.ts';
+
+/** Faults of the motion. With the motors off none of them shows: the checks of the inputs say what they say of a sound machine. */
+export const motions: readonly PlantedFault[] = [
+  {
+    plant: 'direction-inverted:X',
+    because: 'Nothing is moved by the controller in these checks: which way it would go does not show.',
+    tells: {},
+  },
+  { plant: 'leads-turned:X', because: 'As with the direction set wrong: nothing moves.', tells: {} },
+  {
+    plant: 'motors-crossed:X,Y',
+    because: 'Switches and wires are where they should be; which motor turns does not show.',
+    tells: {},
+  },
+  { plant: 'driver-off:X', because: 'The motors are off in these checks anyway.', tells: {} },
+  { plant: 'uncoupled:X', because: 'A coupling is not on any input’s way.', tells: {} },
+  { plant: 'winding-open:X', because: 'The motors are off in these checks anyway.', tells: {} },
+  { plant: 'loses-steps:X', because: 'No steps are made.', tells: {} },
+  { plant: 'turns-one-way:X', because: 'No steps are made.', tells: {} },
+  { plant: 'scale-off:X', because: 'No steps are made.', tells: {} },
+  { plant: 'backlash:X', because: 'No steps are made.', tells: {} },
+  { plant: 'blocked-halfway:X', because: 'Nobody goes that way.', tells: {} },
+  { plant: 'sags:Z', because: 'The axis hangs on its brake and its prop.', tells: {} },
+  { plant: 'home-end-wrong:X', because: 'A setting of the homing: no input depends on it.', tells: {} },
+  { plant: 'mirrored:X', because: 'Two settings of the motion: no input depends on them.', tells: {} },
+  {
+    plant: 'zeroed-in-place:X',
+    because: 'The home input is reported as it is, whether or not a homing looks at it.',
+    tells: {},
+  },
+  { plant: 'stays-on-switch:X', because: 'A setting of the homing.', tells: {} },
+  {
+    plant: 'switch-not-heeded:X',
+    because: 'Reported it is; that nobody acts on it only a motion would show.',
+    tells: {},
+  },
+  { plant: 'back-off-short:X', because: 'A setting of the homing.', tells: {} },
+  { plant: 'back-off-long:X', because: 'A setting of the homing.', tells: {} },
+  { plant: 'seek-short:X', because: 'A setting of the homing.', tells: {} },
+  { plant: 'crawls:X', because: 'A setting of the homing.', tells: {} },
+  { plant: 'brakes-late:X', because: 'A setting of the motion.', tells: {} },
+  { plant: 'zero-not-set:X', because: 'A setting of the homing.', tells: {} },
+  { plant: 'spindle-last', because: 'An order of axes, and none of them moves.', tells: {} },
+  { plant: 'touches-work:Z', because: 'The probe in its drawer answers as it should.', tells: {} },
+  {
+    plant: 'beyond-dog:x-home',
+    because:
+      'Past its dog the switch is free: at rest it reads as it should, and pressed by hand it answers.',
+    tells: {},
+  },
+  { plant: 'late-release:x-home', because: 'A finger lets go all at once, wherever a dog would.', tells: {} },
+  { plant: 'dog-slips:x-home', because: 'A finger is no dog.', tells: {} },
+  { plant: 'bracket-loose:x-home', because: 'The contact is sound wherever its bracket sits.', tells: {} },
+  {
+    plant: 'lost-at-speed:x-home',
+    because: 'A finger holds it for a second; the filter waits less than a third of one.',
+    tells: {},
+  },
+  {
+    plant: 'flutters-slow:x-home',
+    because: 'A finger is quick enough for blades without a snap.',
+    tells: {},
+  },
+  {
+    plant: 'at-other-end:x-home',
+    because: 'The person is sent to a place; that the switch stands elsewhere is hers to see.',
+    tells: {},
+  },
+  { plant: 'noise-while-moving:x-home', because: 'No motor turns.', tells: {} },
+  { plant: 'trips-untold:x-home', because: 'Left out only while it homes.', tells: {} },
+  { plant: 'silent-while-homing', because: 'Silent only while it homes.', tells: {} },
+  { plant: 'limits-only-reported', because: 'A limit that is only reported is reported.', tells: {} },
+  { plant: 'refuses-at-limit', because: 'Nothing is started anyway.', tells: {} },
+  { plant: 'soft-limits-outside:X', because: 'Numbers of the motion.', tells: {} },
+  { plant: 'restarts-after-homing', because: 'Nothing was homed.', tells: {} },
+];
