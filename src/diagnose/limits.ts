@@ -39,6 +39,8 @@ export const straysAtMost = 1;
 /** Time with hands off where presses or plugs are asked for without the rest check before them, s. */
 export const quietFirst: Seconds = seconds(3);
 
+/** A clean press is one change and one change back. */
+export const cleanEdges = 2;
 /** Presses without an answer that end the pressing of one switch. */
 export const unansweredEnds = 2;
 /** How often a row of steps broken off by the stream is begun anew. */
@@ -59,3 +61,8 @@ export const timeToMove: Seconds = seconds(180);
 /** A first move goes no further than this, mm or degrees, and has ten times as much room on either side (house rule). */
 export const firstMove = 5;
 export const freeWay = 50;
+
+/** How many questions are put at most about one motion that was seen. */
+export const mostLooks = 4;
+/** Off its switch again before the next seek, mm or degrees: further than any switch in common use needs to let go. */
+export const offTheSwitch = 10;

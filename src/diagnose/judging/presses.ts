@@ -3,7 +3,7 @@ import { type InputName, inputOf, type Subject, type Switch } from '../../model/
 import type { Scene } from '../../model/procedure.ts';
 import { missShareAtMost95 } from '../../model/statistics.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
-import { slowestForBounce } from '../limits.ts';
+import { cleanEdges, slowestForBounce } from '../limits.ts';
 import type { Pressed } from '../procedures/press-once.ts';
 import type { RestCheck } from '../procedures/rest-must-be-rest.ts';
 import type { Excursion } from '../signal/excursion.ts';
@@ -147,7 +147,7 @@ function findingsOf(
   findings.push(...polarityOf(moves, by));
   const along = movedAlong(item, by);
   if (along.length > 0) findings.push({ kind: 'moves-together', input: by, with: along });
-  if (bounces(item, moves) || moves.every((each) => each.edges > cleanEdges))
+  if (bounces(item, moves) || isRestless(item, moves, scene.presses))
     findings.push({ kind: 'chatters', input: by, edges: Math.max(...moves.map((each) => each.edges)) });
   if (item.presses.some((each) => each.stuck.includes(by)) && !pressed.duty.includes('stop'))
     findings.push({ kind: 'sticks', input: by });
@@ -184,8 +184,14 @@ function movedAlong({ presses }: PressEvidence, by: InputName): readonly InputNa
   );
 }
 
-/** A clean press is one change and one back. More of them once may be a finger; at every press they are the contact or its wire. */
-const cleanEdges = 2;
+/**
+ * More than one change and one back: once may be a finger that slipped, where as many presses again came clean after
+ * it; twice is the contact or its wire.
+ */
+function isRestless(item: PressEvidence, moves: readonly Excursion[], asked: number): boolean {
+  const unclean = moves.filter((each) => each.edges > cleanEdges).length;
+  return unclean > 1 || (unclean === 1 && item.presses.length < 2 * asked);
+}
 
 /** Bounce is claimed only where the stream is fast enough to have shown it. */
 function bounces(item: PressEvidence, moves: readonly Excursion[]): boolean {

@@ -1,0 +1,48 @@
+import { expect, it } from 'vitest';
+import { circuits } from '../../src/diagnose/circuit/registry.ts';
+import type { CircuitMachine } from './circuit-machines.ts';
+import { endsProved } from './commissioned.ts';
+import { accountOf, handsAndPlugs, isIn, lookedAt, session, untrue } from './no-false-proof.ts';
+
+/**
+ * Over every wiring and every fault with one kind of contact. What is dangerous and what can be seen is defined in `as-it-is.ts`, from
+ * the bench alone: by volts that ngspice computed and by levers, blades and settings of the bench's own. A closed one has a wiring
+ * that proves when nothing is wrong, so that a program which never proves anything does not pass.
+ */
+export function neverFalselyProved(contact: CircuitMachine['wiring']['contact']): void {
+  const all = lookedAt(contact);
+  const inside = all.filter(isIn);
+
+  it('never ends proved, and no check claims what the input does not do', { timeout: 600_000 }, async () => {
+    console.log(`${contact}\n  ${accountOf(all, circuits.length).join('\n  ')}`);
+    expect(inside.length).toBeGreaterThan(600);
+    expect(await untrue(inside, session(handsAndPlugs))).toEqual({ proved: [], claims: [] });
+  });
+
+  it('is not always told without the check of the open wire: left out of the registry, some end proved', {
+    timeout: 120_000,
+  }, async () => {
+    const pressesWell = inside.filter(({ it }) => it.rest === '0' && it.pressed === '1' && it.letGo === '0');
+    const without = session(handsAndPlugs.filter((check) => check !== 'open-wire'));
+    const { proved } = await untrue(pressesWell, without);
+    console.log(`${contact}, without open-wire falsely proved:\n  ${proved.join('\n  ')}`);
+    expect(proved.length).toBeGreaterThan(0);
+  });
+
+  it.runIf(contact === 'normally closed')(
+    'is told from a sound switch, which ends proved in every wiring that works',
+    { timeout: 120_000 },
+    async () => {
+      const commission = session(handsAndPlugs);
+      const sound = new Map(
+        all
+          .filter(({ sound: { rest, pressed, out } }) => rest === '0' && pressed === '1' && out === '1')
+          .map(({ machine }) => [machine.wiring.wiring, { ...machine, bench: machine.sound }]),
+      );
+      const unproved: string[] = [];
+      for (const [name, machine] of sound) if (!endsProved(await commission(machine))) unproved.push(name);
+      expect(unproved).toEqual([]);
+      expect(sound.size).toBeGreaterThan(15);
+    },
+  );
+}
