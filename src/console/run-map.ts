@@ -9,6 +9,7 @@ import { type MapPage, mapPage } from '../report/proof.ts';
 import { SessionFolder, sha256 } from '../session/folder.ts';
 import { replay } from '../session/replay.ts';
 import { listed, momentText } from '../words/figures.ts';
+import { withSession } from './bundled.ts';
 import { lastSession } from './last-session.ts';
 import { machineIn, textOfFile } from './read-machine.ts';
 
@@ -26,13 +27,15 @@ export function mapOf(session: string | undefined, machineFile: string | undefin
       'Name a session folder, or a machine file with --machine.',
     );
   }
-  const { facts } = replay(folder);
-  const { verdicts } = buildRecord(facts);
-  const other = isOfFile(new SessionFolder(folder)) ? '' : ', which began with another machine file';
-  const from = `Found in the session of ${momentText(facts.started)} in ${folder}${other}.`;
-  const machine = own ?? facts.machine;
-  const rows = inputMap(machine, facts.verdicts);
-  return mapPage({ machine: machine.name, from, rows, verdicts, started: facts.started });
+  return withSession(folder, (opened) => {
+    const { facts } = replay(opened);
+    const { verdicts } = buildRecord(facts);
+    const other = isOfFile(new SessionFolder(opened)) ? '' : ', which began with another machine file';
+    const from = `Found in the session of ${momentText(facts.started)} in ${folder}${other}.`;
+    const machine = own ?? facts.machine;
+    const rows = inputMap(machine, facts.verdicts);
+    return mapPage({ machine: machine.name, from, rows, verdicts, started: facts.started });
+  });
 }
 
 const unproved = (machine: Machine): MapPage =>

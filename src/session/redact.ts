@@ -1,4 +1,4 @@
-import { isMap, isScalar, parseDocument, visit } from 'yaml';
+import { type Document, isMap, isScalar, parseDocument, visit } from 'yaml';
 import { type CaptureLine, encodeEntry } from '../transport/capture.ts';
 import { type SessionFolder, sha256 } from './folder.ts';
 import { encodeRecord, type JournalRecord, readJournal } from './journal.ts';
@@ -10,16 +10,24 @@ const leftOut = 'left out';
 export type NamedPieces = readonly [name: string, pieces: Iterable<string>];
 
 /**
- * A session without the names a person gave: the machine's, the places', the port's, the comments of the machine file, and paths
- * in lines that were heard. Names of inputs, terminals and connectors stay: without them nobody could help. It judges as the
- * whole one does.
+ * A session without the names a person gave: the machine's, the places', the port's, the stream's, the comments of the machine
+ * file and of the stream description, and paths in lines that were heard. Names of inputs, terminals, connectors and fields stay:
+ * without them nobody could help. It judges as the whole one does.
  */
 export function redacted(folder: SessionFolder): readonly NamedPieces[] {
   const { text, names } = redactedMachine(folder.machineText());
-  const header = { ...folder.header(), port: leftOut, machineHash: sha256(text) };
+  const streamText = folder.streamText();
+  const stream = streamText === undefined ? undefined : redactedStream(streamText);
+  const header = {
+    ...folder.header(),
+    port: leftOut,
+    machineHash: sha256(text),
+    ...(stream !== undefined && { streamHash: sha256(stream) }),
+  };
   return [
     ['session.json', [`${JSON.stringify(header, null, 2)}\n`]],
     ['machine.yaml', [text]],
+    ...(stream === undefined ? [] : [['stream.yaml', [stream]] as const]),
     ['capture.log', redactedLines(folder.capture().lines())],
     ['journal.ndjson', readJournal(folder.journalText()).records.map((each) => redactedRecord(each, names))],
   ];
@@ -41,15 +49,27 @@ export function redactedMachine(machineText: string): { text: string; names: rea
         ({ key }) => !isScalar(key) || key.value === 'machine' || !privateKeys.includes(String(key.value)),
       );
     },
-    Node(_key, node) {
-      node.comment = null;
-      node.commentBefore = null;
-    },
   });
-  document.comment = null;
-  document.commentBefore = null;
+  withoutComments(document);
   if (isMap(document.contents)) document.set('machine', leftOut);
   return { text: document.toString(), names: names.sort((a, b) => b.length - a.length) };
+}
+
+/** A stream description without its name and comments. */
+function redactedStream(streamText: string): string {
+  const document = parseDocument(streamText);
+  withoutComments(document);
+  if (isMap(document.contents)) document.set('stream', leftOut);
+  return document.toString({ lineWidth: 0 });
+}
+
+function withoutComments(document: Document): void {
+  const bare = (node: { comment?: string | null; commentBefore?: string | null }) => {
+    node.comment = null;
+    node.commentBefore = null;
+  };
+  visit(document, { Node: (_key, node) => bare(node) });
+  bare(document);
 }
 
 function redactedRecord(record: JournalRecord, names: readonly string[]): string {

@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { list } from 'tar';
@@ -105,6 +105,15 @@ describe('a session in one file', () => {
     expect(readdirSync(at('one-report')).toSorted()).toEqual(['report.html', 'report.json', 'report.md']);
   });
 
+  it('has the input map of its folder', async () => {
+    const [folder, file] = [
+      await tellwire('map', session, '--format', 'csv'),
+      await tellwire('map', at('one.tar.gz'), '--format', 'csv'),
+    ];
+    expect(file).toEqual(folder);
+    expect((await tellwire('map', at('one.tar.gz'))).out).toContain(`in ${at('one.tar.gz')}.`);
+  });
+
   it('is never written over another', async () =>
     expect((await tellwire('report', session, '--bundle', at('one.tar.gz'))).err).toMatch(
       /is there already/,
@@ -133,8 +142,14 @@ describe('a session in one file', () => {
 
   it('that is none is the tool’s failure, and nothing is left behind', async () => {
     const before = readdirSync(tmpdir()).filter((name) => name.startsWith('tellwire-bundle-')).length;
-    const { code, err } = await tellwire('replay', join(session, 'session.json'));
+    writeFileSync(at('torn.tar.gz'), readFileSync(at('one.tar.gz')).subarray(0, 200));
+    const { code, err } = await tellwire('replay', at('torn.tar.gz'));
     expect({ code, said: /no bundle of a session/.test(err) }).toEqual({ code: 3, said: true });
+    const other = await tellwire('replay', join(session, 'session.json'));
+    expect({ code: other.code, said: /neither a session nor a capture/.test(other.err) }).toEqual({
+      code: 3,
+      said: true,
+    });
     expect(readdirSync(tmpdir()).filter((name) => name.startsWith('tellwire-bundle-'))).toHaveLength(before);
     expect(existsSync(at('session.json'))).toBe(false);
   });

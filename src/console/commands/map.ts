@@ -10,7 +10,10 @@ interface MapFlags {
 export const mapCommand = (done: Run): Command =>
   new Command('map')
     .description("the machine's input map from its file and its last session")
-    .argument('[session]', 'a session folder; left out: the last one under sessions')
+    .argument(
+      '[session]',
+      'a session folder, or the file report --bundle made of it; left out: the last one under sessions',
+    )
     .option('--machine <file>', 'the machine file; left out: the copy in the session')
     .option('--format <format>', 'md, html, csv or json; left out: text for a terminal')
     .option('--json', 'the same as --format json')

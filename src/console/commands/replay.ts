@@ -1,26 +1,42 @@
 import { Command } from 'commander';
+import { ToolError } from '../../model/tool-error.ts';
 import type { Run } from './flags.ts';
 
 interface ReplayFlags {
   readonly json?: boolean;
   readonly vcd?: string;
   readonly csv?: string;
+  readonly stream?: string;
 }
 
 export const replayCommand = (done: Run): Command =>
   new Command('replay')
     .description('judge a saved session again from what was heard and answered')
-    .argument('<session>', 'the session folder, or the file report --bundle made of it')
+    .argument('<session>', 'the session folder, the file report --bundle made of it, or a capture alone')
     .option('--json', 'the record as JSON, the very bytes of report.json')
     .option(
       '--vcd <file>',
       'write what the inputs did as a value change dump (IEEE 1364), for a waveform viewer',
     )
     .option('--csv <file>', 'write every change of every input as CSV')
-    .action(async (session: string, { json, ...files }: ReplayFlags) => {
+    .option('--stream <file>', 'for a capture alone: the description of its stream')
+    .action(async (session: string, { json, stream, ...files }: ReplayFlags) => {
+      const { bareCaptureAt, showCapture } = await import('../replay-capture.ts');
+      const wishes = { json: json === true, ...files };
+      const bare = bareCaptureAt(session);
+      if (bare) {
+        done(showCapture(bare, { ...wishes, ...(stream !== undefined && { stream }) }));
+        return;
+      }
+      if (stream !== undefined)
+        throw new ToolError(
+          'wrong-usage',
+          'A session has its own stream description.',
+          'Leave out --stream; it is for a capture without a session.',
+        );
       const [{ replayed }, { withSession }] = await Promise.all([
         import('../run-replay.ts'),
         import('../bundled.ts'),
       ]);
-      done(withSession(session, (folder) => replayed(folder, { json: json === true, ...files })));
+      done(withSession(session, (folder) => replayed(folder, wishes)));
     });

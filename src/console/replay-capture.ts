@@ -1,0 +1,68 @@
+import { existsSync, statSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { visible } from '../model/visible.ts';
+import { edges } from '../report/signals/edges.ts';
+import { vcd } from '../report/signals/vcd.ts';
+import { readBareCapture } from '../session/bare-capture.ts';
+import { SessionFolder } from '../session/folder.ts';
+import { writeInPieces } from '../session/session-writer.ts';
+import { captureWords } from '../words/capture-words.ts';
+import { streamStatement } from '../words/watch-words.ts';
+import { isBundle } from './bundled.ts';
+import { textOfFile } from './read-machine.ts';
+import { descriptionIn } from './read-stream.ts';
+import { showJson, showLines } from './show.ts';
+import { toolVersion } from './version.ts';
+
+/** A capture, and the description that lies beside it, where there is one. */
+export interface CaptureThere {
+  readonly capture: string;
+  readonly stream: string | undefined;
+}
+
+/** The capture that a path names where it names no session: a file of `inline`, the folder of `learn`. */
+export function bareCaptureAt(path: string): CaptureThere | undefined {
+  if (isBundle(path)) return undefined;
+  const found = statSync(path, { throwIfNoEntry: false });
+  if (found?.isFile()) return { capture: path, stream: undefined };
+  const capture = join(path, 'capture.log');
+  if (!found?.isDirectory() || new SessionFolder(path).exists || !existsSync(capture)) return undefined;
+  const stream = join(path, 'stream.yaml');
+  return { capture, stream: existsSync(stream) ? stream : undefined };
+}
+
+export interface CaptureWishes {
+  readonly json: boolean;
+  readonly vcd?: string;
+  readonly csv?: string;
+  readonly stream?: string;
+}
+
+/** Says what the stream of a capture said; judges nothing. */
+export function showCapture({ capture, stream: beside }: CaptureThere, wishes: CaptureWishes): 0 {
+  const named = wishes.stream ?? beside;
+  const description = named === undefined ? undefined : descriptionIn(textOfFile(named), named);
+  const found = readBareCapture(capture, description);
+  const { stream, lasted, inputs, sent, damaged, signals } = found;
+  const head = {
+    toolVersion: toolVersion(),
+    started: 'when is not known',
+    machine: visible(basename(capture)),
+    inputs: signals.inputs,
+  };
+  if (wishes.vcd !== undefined) writeInPieces(wishes.vcd, vcd(head, signals.events));
+  if (wishes.csv !== undefined) writeInPieces(wishes.csv, edges(signals.events));
+  if (wishes.json) showJson({ kind: 'capture', lasted, stream, inputs, sent, damaged });
+  else
+    showLines([
+      captureWords.bare(capture),
+      captureWords.lasted(lasted, stream.lines),
+      ...(stream.reports > 0
+        ? [streamStatement(stream)]
+        : [description ? captureWords.noReport : captureWords.nativeTried]),
+      ...inputs.map(({ input, changes, level, active }) => captureWords.input(input, changes, level, active)),
+      ...(sent > 0 ? [captureWords.sent(sent)] : []),
+      ...(damaged > 0 ? [captureWords.damaged(damaged)] : []),
+    ]);
+  return 0;
+}
