@@ -1,5 +1,6 @@
 import type { PlugEnd } from '../model/ask.ts';
 import type { Timekeeper } from '../model/source.ts';
+import { CloseUp } from './close-up.ts';
 import type { Telling } from './controller.ts';
 import { Eyes } from './eyes.ts';
 import type { LinkQuality } from './link.ts';
@@ -33,6 +34,7 @@ const usual: Telling = { rate: 100, levels: true, active: true, positions: true,
 export class Bench {
   private readonly world: World;
   readonly eyes: Eyes;
+  readonly closeUp: CloseUp;
   private readonly panel: Panel;
   private readonly ear = new RequestEar();
 
@@ -48,6 +50,7 @@ export class Bench {
     Object.assign(this.world.controller.link, link);
     this.panel = new Panel(this.world);
     this.eyes = new Eyes(this.world);
+    this.closeUp = new CloseUp(this.world);
     for (const fault of faults) plant(this.world, fault);
     this.world.controller.startAwake();
   }

@@ -6,6 +6,7 @@ import type { Bench } from './bench.ts';
 import { motionSeen } from './motion-seen.ts';
 import { OwnControl } from './own-control.ts';
 import { randomFor } from './random.ts';
+import { TroubleHands } from './trouble-hands.ts';
 
 export interface HandsOptions {
   readonly seed?: number;
@@ -45,6 +46,7 @@ export function simulatedHands(
 ): SimulatedHands {
   const random = randomFor(seed, 'hands');
   const control = new OwnControl(bench, randomFor(seed, 'instruments'));
+  const trouble = new TroubleHands(bench);
   const pulledWrong = new Map<Subject, Subject>();
   const sticking = new Set<Subject>();
   let busyUntil = 0;
@@ -55,6 +57,8 @@ export function simulatedHands(
   const moment = () => random.within(800, 1200);
 
   function gesturesOf(ask: Ask): readonly Gesture[] {
+    const own = trouble.gestures(ask);
+    if (own) return own;
     switch (ask.action) {
       case 'press': {
         const press: Gesture = [reaction(), () => bench.press(ask.subject)];
@@ -154,8 +158,11 @@ export function simulatedHands(
           saying = time.after(ms(glancesEvery), say);
           return;
         }
-        const value = ask.action === 'measure' && instead === undefined ? control.measured(ask) : undefined;
-        const said = instead ?? (value === undefined ? seen(ask) : 'value');
+        const told = instead === undefined ? trouble.said(ask) : undefined;
+        const value =
+          told?.value ??
+          (ask.action === 'measure' && instead === undefined ? control.measured(ask) : undefined);
+        const said = instead ?? told?.answer ?? (value === undefined ? seen(ask) : 'value');
         if (said !== undefined) answer(id, said, value);
       };
       saying = time.after(ms(at + moment() - time.now()), say);

@@ -22,10 +22,12 @@ export class HandsFace implements Face {
 
   constructor(
     face: Face | undefined,
-    makeHands: (answer: (id: number, answer: Answer) => void) => HelpingHands,
+    makeHands: (answer: (id: number, answer: Answer, value?: number) => void) => HelpingHands,
   ) {
     this.face = face;
-    this.hands = makeHands((id, answer) => this.take({ kind: 'answer', id, answer }));
+    this.hands = makeHands((id, answer, value) =>
+      this.take({ kind: 'answer', id, answer, ...(value !== undefined && { value }) }),
+    );
   }
 
   start(take: (reply: Reply) => void): void {
