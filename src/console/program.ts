@@ -10,6 +10,7 @@ import { mapCommand } from './commands/map.ts';
 import { portsCommand } from './commands/ports.ts';
 import { replayCommand } from './commands/replay.ts';
 import { reportCommand } from './commands/report.ts';
+import { troubleshootCommand } from './commands/troubleshoot.ts';
 import { watchCommand } from './commands/watch.ts';
 import { wiringCommand } from './commands/wiring.ts';
 import { failureText, toolFailed } from './failure.ts';
@@ -17,6 +18,7 @@ import { toolVersion } from './version.ts';
 
 const commands = [
   commissionCommand,
+  troubleshootCommand,
   mapCommand,
   wiringCommand,
   watchCommand,

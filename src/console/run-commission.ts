@@ -16,6 +16,7 @@ import { countOption, type FaceName, faceOption } from './options.ts';
 import { machineIn, textOfFile } from './read-machine.ts';
 import { descriptionIn } from './read-stream.ts';
 import { scopeOf } from './scope.ts';
+import { searchHints } from './search-hints.ts';
 import { showLines } from './show.ts';
 import { endedBySignals } from './stop-signals.ts';
 import { toolVersion } from './version.ts';
@@ -59,6 +60,7 @@ export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> 
       process.stdout.write(summaryText(buildRecord(facts)));
       showLines(finishedLines({ session: folder, report, exit }));
     }
+    if (faceName !== 'json') showLines(searchHints(facts, folder));
     return exit;
   } finally {
     await shown.close();
@@ -67,7 +69,7 @@ export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> 
 }
 
 /** As named, or where the session that is gone on with had it. */
-function portNamed({ port, fault = [] }: CommissionFlags, resumed: SessionFolder | undefined): string {
+export function portNamed({ port, fault = [] }: CommissionFlags, resumed: SessionFolder | undefined): string {
   const found = port ?? resumed?.header().port;
   if (found === undefined)
     throw new ToolError('wrong-usage', 'No port was named.', 'Add --port; tellwire ports lists them.');
@@ -81,7 +83,7 @@ function portNamed({ port, fault = [] }: CommissionFlags, resumed: SessionFolder
 }
 
 /** The session that is gone on with, where there is one in the folder. */
-function resumedSession({ resume, out }: CommissionFlags): SessionFolder | undefined {
+export function resumedSession({ resume, out }: CommissionFlags): SessionFolder | undefined {
   if (!resume) return undefined;
   if (out === undefined) {
     throw new ToolError(
@@ -94,7 +96,11 @@ function resumedSession({ resume, out }: CommissionFlags): SessionFolder | undef
   return folder.exists ? folder : undefined;
 }
 
-function machineOf(text: string | undefined, path: string | undefined, resumed?: SessionFolder): Machine {
+export function machineOf(
+  text: string | undefined,
+  path: string | undefined,
+  resumed?: SessionFolder,
+): Machine {
   const own = text ?? resumed?.machineText();
   if (own !== undefined) return machineIn(own, path ?? 'machine.yaml');
   throw new ToolError(
@@ -110,7 +116,7 @@ interface Wired {
   readonly face: Face;
 }
 
-async function portForPerson(
+export async function portForPerson(
   port: string,
   baud: number,
   face: FaceName,

@@ -40,6 +40,7 @@ export function begin(options: CommissionOptions): Beginning {
     presses,
     restSeconds,
     only,
+    search,
     toolVersion,
     startedUtc,
   } = options;
@@ -55,6 +56,7 @@ export function begin(options: CommissionOptions): Beginning {
     presses,
     restSeconds,
     ...(only && { only: [...only] }),
+    ...(search && { search: { ...search, earlier: [...search.earlier] } }),
   };
   const machine = machineOf(machineText);
   return {

@@ -1,3 +1,4 @@
+import type { SearchOrder } from '../model/cause-facts.ts';
 import type { Source, Timekeeper } from '../model/source.ts';
 import type { CheckName } from '../model/verdict.ts';
 import type { Face } from './operator.ts';
@@ -16,6 +17,8 @@ export interface CommissionOptions {
   readonly presses: number;
   readonly restSeconds: number;
   readonly only: readonly string[] | undefined;
+  /** The cause of one input's trouble is sought before the checks, which are then its re-test. */
+  readonly search?: SearchOrder | undefined;
   readonly toolVersion: string;
   /** UTC, ISO 8601; read once from a clock by the caller, used only where a session begins. */
   readonly startedUtc: string;

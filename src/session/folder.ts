@@ -5,6 +5,7 @@ import { z } from 'zod';
 import { ToolError } from '../model/tool-error.ts';
 import { everyCheck } from '../model/verdict.ts';
 import { CaptureFile } from './capture-file.ts';
+import { searchOrderSchema } from './search-order.ts';
 import { SessionWriter, writeInPieces } from './session-writer.ts';
 
 /** What stays the same through every resume of a session; session.json. */
@@ -21,6 +22,8 @@ export const headerSchema = z.object({
   presses: z.int().positive(),
   restSeconds: z.number().positive(),
   only: z.array(z.string()).optional(),
+  /** Where the cause of one input's trouble is sought. */
+  search: searchOrderSchema.optional(),
 });
 export type SessionHeader = z.infer<typeof headerSchema>;
 

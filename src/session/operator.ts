@@ -1,4 +1,6 @@
 import type { Answer, Ask, EndedBy } from '../model/ask.ts';
+import type { CauseFacts } from '../model/cause-facts.ts';
+import type { Subject } from '../model/machine.ts';
 import type { Danger } from '../model/procedure.ts';
 import type { Active, Level, Reading } from '../model/reading.ts';
 import type { Millis } from '../model/units.ts';
@@ -17,6 +19,12 @@ export type FaceEvent =
   | Heard
   | ToldDanger
   | { readonly kind: 'verdict'; readonly verdict: Verdict; readonly restored: boolean }
+  | {
+      readonly kind: 'cause';
+      readonly subject: Subject;
+      readonly cause: CauseFacts;
+      readonly restored: boolean;
+    }
   | {
       readonly kind: 'refused';
       readonly id: number | undefined;

@@ -17,7 +17,8 @@ export class OutTold {
 
   /** Says it where it changed since it was last said; `ask` is the one about to be put, undefined at the end. */
   tell(register: readonly OutItem[], ask: Ask | undefined): void {
-    const row = ask?.check === 'open-wire' ? subjectOf(ask) : undefined;
+    const isByIntent = ask?.check === 'open-wire' || ask?.check === 'troubleshoot';
+    const row = ask && isByIntent ? subjectOf(ask) : undefined;
     const out = register.filter(({ subject }) => subject !== row);
     const now = JSON.stringify(out);
     if (now === this.told || (this.told === '' && out.length === 0)) return;

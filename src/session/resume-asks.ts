@@ -1,4 +1,4 @@
-import type { Ask, AskEnd } from '../model/ask.ts';
+import { type Ask, type AskEnd, handsOnTopics } from '../model/ask.ts';
 import { type Machine, verticalAxes } from '../model/machine.ts';
 import { seconds } from '../model/units.ts';
 import type { Course } from './course.ts';
@@ -19,7 +19,10 @@ export function resumeAsks({ register, pending }: Course, machine: Machine): rea
 
 function conditionsOf(pending: Ask, machine: Machine): readonly Ask[] {
   const isCondition =
-    pending.action === 'power' || (pending.action === 'confirm' && pending.topic !== 'signal-plug');
+    pending.action === 'power' ||
+    (pending.action === 'confirm' &&
+      pending.topic !== 'signal-plug' &&
+      !handsOnTopics.includes(pending.topic));
   if (pending.action === 'hands-off' || isCondition) return [];
   if (pending.check === 'stop') {
     return 'subject' in pending && pending.subject !== undefined

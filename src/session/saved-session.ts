@@ -1,3 +1,4 @@
+import { searchChecks } from '../diagnose/cause-finding/checks.ts';
 import type { AnyCheck } from '../diagnose/checks/any-check.ts';
 import { registry } from '../diagnose/checks/registry.ts';
 import type { Machine } from '../model/machine.ts';
@@ -35,8 +36,9 @@ export interface SavedSession {
 }
 
 export function courseOf(header: SessionHeader, machine: Machine): Course {
-  const { checks, presses, restSeconds, only } = header;
-  return new Course({ machine, checks: checksNamed(checks), presses, rest: seconds(restSeconds), only });
+  const { checks: names, presses, restSeconds, only, search } = header;
+  const checks = [...(search ? searchChecks(search) : []), ...checksNamed(names)];
+  return new Course({ machine, checks, presses, rest: seconds(restSeconds), only });
 }
 
 const checksNamed = (names: readonly CheckName[]): readonly AnyCheck[] =>

@@ -53,6 +53,8 @@ export class VerdictBook {
 
   private show(verdict: Verdict, restored: boolean): void {
     this.shown.set(verdictKey(verdict), verdict);
+    const { subject, facts } = verdict;
     this.face.show({ kind: 'verdict', verdict, restored });
+    if (facts.cause) this.face.show({ kind: 'cause', subject, cause: facts.cause, restored });
   }
 }

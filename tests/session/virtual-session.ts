@@ -53,7 +53,12 @@ export class Workplace {
     const { bench, time } = this;
     const events: FaceEvent[] = [];
     let take: (reply: Reply) => void = () => {};
-    const person = simulatedHands(bench, time, (id, answer) => take({ kind: 'answer', id, answer }), hands);
+    const person = simulatedHands(
+      bench,
+      time,
+      (id, answer, value) => take({ kind: 'answer', id, answer, ...(value !== undefined && { value }) }),
+      hands,
+    );
     const face: Face = {
       start: (given) => {
         take = given;

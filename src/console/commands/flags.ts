@@ -20,6 +20,12 @@ export interface CommissionFlags {
   readonly color: boolean;
 }
 
+export interface TroubleshootFlags extends CommissionFlags {
+  readonly from?: string;
+  readonly machineState?: string;
+  readonly json?: boolean;
+}
+
 export interface LearnFlags {
   readonly port?: string;
   readonly machine?: string;

@@ -2,6 +2,7 @@ import { type Ask, subjectOf } from '../../model/ask.ts';
 import type { Subject } from '../../model/machine.ts';
 import type { Verdict } from '../../model/verdict.ts';
 import type { FaceEvent, Heard, ShownAsk } from '../../session/operator.ts';
+import { causeLine } from './cause-lines.ts';
 
 /** An object of one line; keys are written in the order they stand here. */
 export type JsonLine = Readonly<Record<string, unknown>>;
@@ -27,6 +28,8 @@ export function jsonEvent(event: FaceEvent): JsonLine | undefined {
     }
     case 'verdict':
       return verdictLine(event.verdict, event.restored);
+    case 'cause':
+      return causeLine(event);
     case 'refused':
       return {
         kind: 'refused',
@@ -135,6 +138,7 @@ const verdictLine = (verdict: Verdict, restored: boolean): JsonLine => ({
   status: verdict.status,
   evidence: verdict.evidence,
   findings: verdict.findings,
+  ...given('causes', verdict.facts.possible?.causes),
   ...(verdict.missing.length > 0 ? { missing: verdict.missing } : {}),
   ...(restored ? { restored: true } : {}),
 });

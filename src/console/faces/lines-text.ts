@@ -9,6 +9,7 @@ import { saidOf } from '../../words/findings/catalogue.ts';
 import { missingWords } from '../../words/missing-words.ts';
 import { checkWords, evidenceWords, statusWord } from '../../words/verdict-words.ts';
 import { answerKeys } from './answer-keys.ts';
+import { causeLines } from './cause-lines.ts';
 
 /** What an event says as plain lines, each a sentence a screen reader can speak. Readings say nothing. */
 export function linesFor(event: FaceEvent, machine: Machine): readonly string[] {
@@ -23,6 +24,8 @@ export function linesFor(event: FaceEvent, machine: Machine): readonly string[] 
       return [`DANGER, ${event.axis}: ${event.text}`];
     case 'verdict':
       return verdictLines(event.verdict, machine, event.restored);
+    case 'cause':
+      return causeLines(event);
     case 'refused':
       return [`Not understood: "${event.found}". Allowed: ${event.allowed.join(', ')}.`];
     case 'notice':

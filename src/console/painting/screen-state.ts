@@ -4,6 +4,7 @@ import type { FaceEvent, ShownAsk } from '../../session/operator.ts';
 import { askWords } from '../../words/ask-words.ts';
 import { noticeWords } from '../../words/notice-words.ts';
 import { shortly } from '../../words/place.ts';
+import { causeLines } from '../faces/cause-lines.ts';
 import { endedLine, heardLine, verdictLines } from '../faces/lines-text.ts';
 import { LiveInputs } from './live-inputs.ts';
 
@@ -64,6 +65,9 @@ export class ScreenState {
         this.verdict = verdictLines(event.verdict, this.machine, event.restored);
         this.verdicts += 1;
         return false;
+      case 'cause':
+        this.verdict = causeLines(event);
+        return true;
       case 'danger':
         this.danger = event.text;
         return true;

@@ -115,12 +115,12 @@ function* seek(order: SearchOrder, site: Site & { readonly rest: Learnt }): Proc
     search = search.ruledOut(name, done.kind);
     if (done.ends) return;
   }
-  for (const { name } of search.prospect.trials) {
-    const why = forbids(name, by);
-    // Only where it would still have told something is it worth telling that it was not to be asked.
-    if (why && (why === 'stop-not-proved' || why === 'circuit-not-declared'))
-      notDone.push({ deed: name, why });
-  }
+  // What was never to be asked is only worth telling where more than one cause is left.
+  if (facts(true).cause.ended !== 'named')
+    for (const { name } of search.prospect.trials) {
+      const why = forbids(name, by);
+      if (why === 'stop-not-proved' || why === 'circuit-not-declared') notDone.push({ deed: name, why });
+    }
   yield { keep: facts(true) };
 }
 
@@ -137,7 +137,8 @@ export function beginSearch(
   return Search.begin([first, ...others], ({ name }) => forbids(name, by) === undefined);
 }
 
-const hasOtherEnd = (of: Switch, machine: Scene['machine']): boolean =>
+/** The other end of the switch's axis has an input of its own. */
+export const hasOtherEnd = (of: Switch, machine: Scene['machine']): boolean =>
   of.axis !== undefined &&
   machine.inputs.some(
     ({ name, switches }) =>

@@ -1,5 +1,6 @@
 import type { CauseEvidence, CauseFacts } from '../../model/cause-facts.ts';
 import type { FaultName } from '../../model/fault-names.ts';
+import type { PossibleCauses } from '../../model/verdict.ts';
 import { listed } from '../figures.ts';
 import { missingWords } from '../missing-words.ts';
 import { checkWords } from '../verdict-words.ts';
@@ -70,6 +71,20 @@ const why = ({ notDone }: CauseFacts): readonly string[] =>
 export const retestText = ({ retest }: CauseFacts): string =>
   `Test again once it is mended: ${listed(retest.map((each) => checkWords[each].title.toLowerCase()))}.`;
 
+/** What agrees with everything that was seen of a switch, before any test that could tell it apart. */
+export const possibleText = ({ causes, others, assumed }: PossibleCauses): string =>
+  [
+    `What can cause this, the likeliest first: ${causes.map(causeTitle).join('; ')}`,
+    ...(others === 0 ? [] : [`; ${others} less likely`]),
+    '.',
+    ...(assumed.length === 0
+      ? []
+      : [` Computed for the usual ${assumed.join(' and ')}, which the file leaves out.`]),
+  ].join('');
+
 /** The exact command that goes on from a session. */
 export const troubleshootCommand = (subject: string, session: string): string =>
   `tellwire troubleshoot ${subject} --from ${/^[\w./-]+$/.test(session) ? session : `"${session}"`}`;
+
+export const searchHint =
+  'To look for the cause of what failed, from what was seen here (add --port to do it at the machine):';

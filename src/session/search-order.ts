@@ -1,0 +1,11 @@
+import { z } from 'zod';
+import { deedNames } from '../model/deed-names.ts';
+
+/** How a search for a cause is led, as session.json holds it. */
+export const searchOrderSchema = z.object({
+  subject: z.string(),
+  history: z.enum(['fresh', 'worked']),
+  stopProved: z.boolean(),
+  /** What an earlier session had shown. */
+  earlier: z.array(z.object({ deed: z.enum(deedNames), outcome: z.string() })),
+});
