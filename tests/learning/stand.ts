@@ -6,7 +6,7 @@ import { virtualTime } from '../../src/bench/virtual-time.ts';
 import type { Ask } from '../../src/model/ask.ts';
 import type { Machine } from '../../src/model/machine.ts';
 import { readMachineFile } from '../../src/model/machine-file/read.ts';
-import type { Timekeeper } from '../../src/model/source.ts';
+import type { Source, Timekeeper } from '../../src/model/source.ts';
 import type { StreamRequest } from '../../src/model/stream-description.ts';
 import { ms } from '../../src/model/units.ts';
 import type { LearnOutcome } from '../../src/session/learning/course.ts';
@@ -20,6 +20,8 @@ export interface LearnStand {
   readonly machine?: Machine;
   /** How many times as long as usual she takes for everything she does and says. */
   readonly pace?: number;
+  /** Turns each line of the controller into others. */
+  readonly through?: (line: string) => readonly string[];
 }
 export interface LearnRun {
   readonly outcome: LearnOutcome;
@@ -38,6 +40,7 @@ export async function learnOn({
   request,
   machine = scenarioMachine,
   pace = 1,
+  through,
 }: LearnStand): Promise<LearnRun> {
   const time = virtualTime();
   const bench = new Bench(time, options);
@@ -50,7 +53,7 @@ export async function learnOn({
     (id, answer) => take({ kind: 'answer', id, answer }),
     hands,
   );
-  const source = benchSource(bench, time);
+  const source = through ? retold(benchSource(bench, time), through) : benchSource(bench, time);
   let over = false;
   const running = runLearning({
     source: {
@@ -93,4 +96,17 @@ export async function learnOn({
 const atPace = ({ now, after }: Timekeeper, pace: number): Timekeeper => ({
   now: () => ms(now() / pace),
   after: (delay, then) => after(ms(delay * pace), then),
+});
+
+/** A port whose lines are rewritten on their way; the bench sends each by itself. */
+const retold = (source: Source, through: (line: string) => readonly string[]): Source => ({
+  ...source,
+  open: (hear) =>
+    source.open((event) => {
+      if (event.kind !== 'bytes') return hear(event);
+      const line = Buffer.from(event.bytes)
+        .toString('latin1')
+        .replace(/\r?\n$/, '');
+      for (const each of through(line)) hear({ ...event, bytes: Buffer.from(`${each}\r\n`, 'latin1') });
+    }),
 });

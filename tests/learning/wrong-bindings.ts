@@ -19,7 +19,7 @@ const anyState = (random: Random, inputs: number, axes: number, seq: number): Sn
 
 /**
  * What a description gets wrong about the stream it was learned from, told states it has never seen: several inputs at once, positions far
- * away. What it calls unknown is not wrong.
+ * away. What it calls unknown is not wrong, but a report of which it says nothing at all is not read.
  */
 export function wrongIn(
   description: StreamDescription,
@@ -33,12 +33,16 @@ export function wrongIn(
   const random = randomFor(seed, 'any state');
   const wrong = new Set<string>();
   for (let seq = 1; seq <= 120; seq++) {
+    let isHeard = false;
     const truth = anyState(random, names.length, letters.length, seq);
     for (const text of speak(truth)) {
       for (const reading of decoder.decode({ arrived: ms(seq * 20), text, cut: 0 }))
-        if (reading.kind === 'status')
+        if (reading.kind === 'status') {
+          isHeard = true;
           for (const each of wrongAbout(reading, truth, names, letters)) wrong.add(each);
+        }
     }
+    if (!isHeard && description.inputs.length > 0) wrong.add(`deaf while ${truth.activity}`);
     // Lines of one report belong together.
     for (const reading of decoder.gap(ms(seq * 20 + 10), 'lost-port'))
       if (reading.kind === 'status') wrong.add('late report');

@@ -4,7 +4,7 @@ import { type Choice, rankedFor, togetherWith } from './choices.ts';
 import { lineKindsOf } from './line-kinds.ts';
 import { type AskedWindow, type HeardLine, type Trial, trialOfEach, trialsOf } from './observed.ts';
 import { type Position, positionsOf, tracksIn } from './positions.ts';
-import { seriesOf } from './series.ts';
+import { type Series, seriesOf } from './series.ts';
 
 /** What is known of one input: found in one place or in several that tie, or why it is not. */
 export type FoundInput =
@@ -32,15 +32,18 @@ export function learned(heard: readonly HeardLine[], windows: readonly AskedWind
   const trials = trialsOf(windows);
   const trialOf = trialOfEach(heard, trials);
   const kinds = lineKindsOf(heard);
-  const all = seriesOf(heard, kinds);
+  const everything = seriesOf(heard, kinds);
   const members = new Map(kinds.map(({ lines, members }) => [lines, members]));
-  const answers = answersIn(all, trials, trialOf, ({ lines }) => members.get(lines) ?? []);
+  const anyAnswers = answersIn(everything, trials, trialOf, ({ lines }) => members.get(lines) ?? []);
   const inputs = namesOf(trials);
+  const isKind = soundKinds(anyAnswers, inputs, trials);
+  const answers = anyAnswers.filter(({ series }) => isKind(series));
+  const all = everything.filter(isKind);
   const axes = [...new Set(trials.flatMap(({ asked }) => (asked.kind === 'move' ? [asked.axis] : [])))];
   const tracks = axes.length > 0 ? tracksIn(all, trials, trialOf) : [];
   return {
     trials,
-    inputs: new Map(inputs.map((input) => [input, foundFor(input, answers, trials)])),
+    inputs: foundFor(inputs, answers, trials),
     axes: new Map(axes.map((axis) => [axis, positionsOf(axis, tracks, trials)])),
     activity: axes.length > 0 ? activityIn(answers, trials) : [],
     varied: new Set(answers.map(({ left }) => left.map(Number).join(''))).size,
@@ -51,29 +54,74 @@ const namesOf = (trials: readonly Trial[]): readonly InputName[] => [
   ...new Set(trials.flatMap(({ asked }) => (asked.kind === 'press' ? [asked.input] : []))),
 ];
 
-function foundFor(input: InputName, answers: readonly Answer[], trials: readonly Trial[]): FoundInput {
-  const isOwn = ({ asked }: Trial) => asked.kind === 'press' && asked.input === input;
-  const { choices, tooFew } = rankedFor(isOwn, answers, trials);
-  const [first, ...more] = choices;
-  if (first) return { kind: 'found', choices: [first, ...more] };
-  if (tooFew) return { kind: 'too-few' };
-  const inputs = togetherWith(input, answers, trials);
-  if (inputs.length > 0) {
-    const isAny = ({ asked }: Trial) =>
-      asked.kind === 'press' && (asked.input === input || inputs.includes(asked.input));
-    return { kind: 'together', inputs, choices: rankedFor(isAny, answers, trials).choices };
-  }
-  const quiet = (answer: Answer) => trials.every(({ asked }, i) => asked.kind !== 'rest' || !answer.left[i]);
-  const changed = answers.some(
-    (answer) => quiet(answer) && trials.some((trial, i) => isOwn(trial) && answer.left[i]),
+/**
+ * What stands first in a line and changes with what is asked is no name of a kind of line: lines chosen by it would be those in
+ * which some switch is at rest, and everything else would seem to follow another schedule in them.
+ */
+function soundKinds(
+  answers: readonly Answer[],
+  inputs: readonly InputName[],
+  trials: readonly Trial[],
+): (series: Series) => boolean {
+  const loose = answers.filter(
+    ({ series, part }) => part.kind === 'whole' && series.lines.values === undefined,
   );
-  return { kind: changed ? 'not-learned' : 'not-in-stream' };
+  const schedules = [...inputs.map((input) => isPressed(input)), isPressed(...inputs), isMoved];
+  const following = schedules.flatMap((asked) => rankedFor(asked, loose, trials).choices);
+  const fickle = new Set(
+    following
+      .flatMap((choice) => choice.answers)
+      .flatMap(({ series: { field }, rest: [rest], away: [away] }) => [
+        `${field} ${rest}`,
+        `${field} ${away}`,
+      ]),
+  );
+  return ({ lines: { values = {} } }) =>
+    !Object.entries(values).some(([path, text]) => fickle.has(`${path} ${text}`));
 }
+
+const isPressed =
+  (...names: readonly InputName[]) =>
+  ({ asked }: Trial): boolean =>
+    asked.kind === 'press' && names.includes(asked.input);
+const isMoved = ({ asked }: Trial): boolean => asked.kind === 'move';
+
+type Ranked = ReturnType<typeof rankedFor>;
+
+function foundFor(
+  inputs: readonly InputName[],
+  answers: readonly Answer[],
+  trials: readonly Trial[],
+): ReadonlyMap<InputName, FoundInput> {
+  const ranked = new Map(inputs.map((input) => [input, rankedFor(isPressed(input), answers, trials)]));
+  const alone = inputs.filter((input) => isAnything(ranked.get(input)));
+  const quiet = answers.filter(({ left }) =>
+    trials.every(({ asked }, i) => asked.kind !== 'rest' || !left[i]),
+  );
+
+  const foundOf = (input: InputName): FoundInput => {
+    const [first, ...more] = ranked.get(input)?.choices ?? [];
+    if (first) return { kind: 'found', choices: [first, ...more] };
+    if (ranked.get(input)?.tooFew) return { kind: 'too-few' };
+    const others = togetherWith(input, answers, trials);
+    // What also follows an input that has a place of its own is a summary, not a shared input.
+    if (others.length > 0 && !others.some((each) => alone.includes(each))) {
+      const { choices } = rankedFor(isPressed(input, ...others), answers, trials);
+      return { kind: 'together', inputs: others, choices };
+    }
+    const changed = quiet.some(({ left }) => trials.some((trial, i) => isPressed(input)(trial) && left[i]));
+    return { kind: changed ? 'not-learned' : 'not-in-stream' };
+  };
+  return new Map(inputs.map((input) => [input, foundOf(input)]));
+}
+
+const isAnything = (ranked: Ranked | undefined): boolean =>
+  ranked !== undefined && (ranked.choices.length > 0 || ranked.tooFew);
 
 /** What leaves its rest with every move, with nothing else, and comes back when the move is over. */
 function activityIn(answers: readonly Answer[], trials: readonly Trial[]): readonly Choice[] {
   const comesBack = answers.filter(({ returned }) =>
     returned.every((each, i) => each || trials[i]?.asked.kind !== 'move'),
   );
-  return rankedFor(({ asked }) => asked.kind === 'move', comesBack, trials).choices;
+  return rankedFor(isMoved, comesBack, trials).choices;
 }

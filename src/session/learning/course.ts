@@ -26,9 +26,10 @@ export interface LearnOutcome {
 export function* learnCourse(scene: LearnScene, request: StreamRequest | undefined): Learning<LearnOutcome> {
   const { machine, study } = scene;
   const refused = yield* askForPresses(scene);
+  const moved = showsNoInput(study) ? [] : yield* askForMoves(scene);
+  // Questions come last: what the stream does while something moves may have answered them.
   const settled = yield* settleInputs(scene);
   const inputs = yield* settleMeaning(settled.bound);
-  const moved = showsNoInput(study) ? [] : yield* askForMoves(scene);
   const motion = yield* settleMotion(scene);
   const axesOpen = machine.axes
     .map(({ letter }) => letter)
