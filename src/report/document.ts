@@ -1,6 +1,10 @@
+import type { EnvelopeFacts } from '../model/envelope-facts.ts';
+import type { AxisTrack } from '../model/motion-facts.ts';
+import type { RepeatFacts } from '../model/repeat-facts.ts';
 import type { CheckName, Status, Trace } from '../model/verdict.ts';
 import type { StateStudied, WiringAsStudied } from '../model/wiring-study.ts';
 import { statusMark, statusWord } from '../words/verdict-words.ts';
+import type { SketchOf } from './drawings/sketch/plan.ts';
 
 /** A report as blocks: Markdown and HTML lay out the same blocks, so that they cannot say different things. */
 export interface Section {
@@ -27,6 +31,7 @@ export type Block =
     }
   | { readonly kind: 'drawings'; readonly drawings: readonly Drawing[] }
   | { readonly kind: 'schematics'; readonly schematics: readonly SchematicDrawing[] }
+  | { readonly kind: 'pictures'; readonly pictures: readonly Picture[] }
   /** An empty frame to draw in by hand. */
   | { readonly kind: 'space' }
   | { readonly kind: 'group'; readonly heading: string; readonly blocks: readonly Block[] };
@@ -61,6 +66,13 @@ export interface SchematicDrawing {
   readonly wiring: WiringAsStudied;
   readonly state: StateStudied;
 }
+
+/** What a motion check saw, to be drawn from typed facts alone. */
+export type Picture =
+  | { readonly of: 'track'; readonly track: AxisTrack }
+  | { readonly of: 'envelope'; readonly facts: EnvelopeFacts }
+  | { readonly of: 'repeat'; readonly facts: RepeatFacts }
+  | { readonly of: 'sketch'; readonly sketch: SketchOf };
 
 export interface Drawing {
   readonly title: string;

@@ -2,6 +2,7 @@ import { traceText } from '../words/trace-words.ts';
 import { schematicText } from '../words/wiring/schematic-words.ts';
 import { stateWords } from '../words/wiring/study-words.ts';
 import { type Block, type Cell, isMark, type Section, type Table } from './document.ts';
+import { pictureText } from './drawings/picture.tsx';
 import { plain } from './markdown-text.ts';
 import type { ReportRecord } from './record.ts';
 import { sectionsOf } from './sections/all.ts';
@@ -50,6 +51,8 @@ function blockLines(block: Block, loud: boolean): readonly string[] {
         ),
         '',
       ];
+    case 'pictures':
+      return [...block.pictures.map((picture) => `- ${plain(pictureText(picture))}`), ''];
     case 'space':
       return [];
     case 'group':

@@ -26,11 +26,7 @@ export const sectionWords = {
     opening: 'To be filled in by hand; the tool knows only the start.',
   },
   method: { heading: 'Scope and method', opening: '' },
-  sketch: {
-    heading: 'Coordinate sketch',
-    opening:
-      'NOT TESTED. Which way each axis runs was not watched. Draw here the front of the machine, the positive direction of each axis (the tool over the work, ISO 841) and the home corner.',
-  },
+  sketch: { heading: 'Coordinate sketch', opening: '' },
   map: {
     heading: 'Input map',
     opening:
@@ -47,16 +43,10 @@ export const sectionWords = {
       'Computed from the circuits that the machine file names, not measured on the machine. The polarity setting is taken to be right: a sound switch that is pressed reads active. Each dot carries its voltage against 0 V of the controller.',
   },
   findings: { heading: 'What the findings mean', opening: '' },
-  homing: {
-    heading: 'Homing',
-    opening:
-      'NOT TESTED. Approach, trip, back off, slow approach and release were not watched; trip points, their scatter and the direction of homing are unknown.',
-  },
-  envelope: {
-    heading: 'Envelope',
-    opening:
-      'NOT TESTED. Hard stops, trip points, machine zero, soft limits and stopping distances were not compared.',
-  },
+  motion: { heading: 'Motion, axis by axis', opening: '' },
+  homing: { heading: 'Homing, repeatability, stopping', opening: '' },
+  envelope: { heading: 'Envelope', opening: '' },
+  scale: { heading: 'Scale and backlash', opening: '' },
   functions: {
     heading: 'Stop, door, probe',
     opening:

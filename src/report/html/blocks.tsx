@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { type Block, type Cell, isMark, type Table } from '../document.ts';
+import { PictureView } from '../drawings/picture.tsx';
 import { Schematic } from '../drawings/schematic/schematic.tsx';
 import { Waveform } from '../drawings/waveform.tsx';
 import { MarkView } from './shapes.tsx';
@@ -58,6 +59,16 @@ export function BlockView({ block, id }: { readonly block: Block; readonly id: s
             <figure key={`${id}-${i}`}>
               <figcaption>{title}</figcaption>
               <Schematic wiring={wiring} state={state} id={`${id}-${i}`} />
+            </figure>
+          ))}
+        </div>
+      );
+    case 'pictures':
+      return (
+        <div class="pictures">
+          {block.pictures.map((picture, i) => (
+            <figure key={`${id}-${i}`}>
+              <PictureView picture={picture} id={`${id}-${i}`} />
             </figure>
           ))}
         </div>

@@ -12,8 +12,13 @@ import {
   retestBlocks,
   untestedBlocks,
 } from './closing.ts';
+import { envelopeBlocks } from './envelope.ts';
+import { homingBlocks } from './homing.ts';
 import { identityBlocks, methodBlocks, peopleBlocks } from './identity.ts';
 import { mapTable } from './map.ts';
+import { motionBlocks } from './motion.ts';
+import { scaleBlocks } from './scale.ts';
+import { sketchBlocks } from './sketch.ts';
 import { summaryBlocks } from './summary.ts';
 import { verdictBlocks } from './verdicts.ts';
 
@@ -26,14 +31,16 @@ const contents = {
   people: peopleBlocks,
   untested: untestedBlocks,
   method: methodBlocks,
-  sketch: () => [{ kind: 'space' }],
+  sketch: sketchBlocks,
   map: ({ inputMap }) => [mapTable(inputMap)],
   functions: functionBlocks,
   verdicts: verdictBlocks,
   circuits: circuitBlocks,
   findings: explainedBlocks,
-  homing: () => [],
-  envelope: () => [],
+  motion: motionBlocks,
+  homing: homingBlocks,
+  envelope: envelopeBlocks,
+  scale: scaleBlocks,
   cautions: ({ cautions }) => [list(cautions)],
   limitations: ({ limitations }) => [list(limitations)],
   retest: retestBlocks,

@@ -42,6 +42,7 @@ function blockLines(block: Block): readonly string[] {
       return [...wrapped(block.text, '', ''), ''];
     case 'drawings':
     case 'schematics':
+    case 'pictures':
     case 'space':
       return [];
   }

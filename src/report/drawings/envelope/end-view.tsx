@@ -1,0 +1,128 @@
+import type { EnvelopeFacts } from '../../../model/envelope-facts.ts';
+import type { End } from '../../../model/machine.ts';
+import { visible } from '../../../model/visible.ts';
+import { endWords, envelopeLabels } from '../../../words/motion/envelope-words.ts';
+import { lengthText } from '../../../words/motion/lengths.ts';
+import type { EndItem, EndPlot, EndSpan } from './end-plot.ts';
+
+/** One end of an axis, drawn to scale. */
+export function EndView({
+  plot,
+  end,
+  unit,
+  hatch,
+}: {
+  readonly plot: EndPlot;
+  readonly end: End;
+  readonly unit: EnvelopeFacts['unit'];
+  readonly hatch: string;
+}) {
+  const { from, to, base, metal, ruler } = plot;
+  const title = plot.spans.reduce((top, { y }) => Math.min(top, y), base - 20) - 28;
+  return (
+    <g>
+      <text x={from} y={title} font-weight="600">
+        {endWords[end]}
+      </text>
+      {ruler === undefined ? null : <Ruler ruler={ruler} from={from} to={to} y={title - 4} unit={unit} />}
+      {plot.items.length === 0 ? (
+        <text x={from} y={base}>
+          {envelopeLabels.unknown}
+        </text>
+      ) : (
+        <line x1={from} y1={base} x2={to} y2={base} stroke="#000" stroke-width="1.2" />
+      )}
+      {metal === undefined ? null : (
+        <rect
+          x={metal.from}
+          y={base - 14}
+          width={Math.round((metal.to - metal.from) * 100) / 100}
+          height="28"
+          fill={`url(#${hatch})`}
+          stroke="none"
+        />
+      )}
+      {plot.spans.map((span) => (
+        <SpanView key={span.label} span={span} base={base} />
+      ))}
+      {plot.items.map((item) => (
+        <ItemView key={item.kind} item={item} base={base} inward={end === 'positive' ? -1 : 1} />
+      ))}
+    </g>
+  );
+}
+
+function Ruler({
+  ruler,
+  to,
+  y,
+  unit,
+}: {
+  readonly ruler: NonNullable<EndPlot['ruler']>;
+  readonly from: number;
+  readonly to: number;
+  readonly y: number;
+  readonly unit: EnvelopeFacts['unit'];
+}) {
+  const length = ruler.to - ruler.from;
+  return (
+    <g>
+      <path d={`M${to - length},${y - 3}v6m0,-3H${to}m0,-3v6`} fill="none" stroke="#000" stroke-width="0.8" />
+      <text x={to - length - 5} y={y + 4} text-anchor="end">
+        {lengthText(ruler.length, unit)}
+      </text>
+    </g>
+  );
+}
+
+function SpanView({ span, base }: { readonly span: EndSpan; readonly base: number }) {
+  const [low, high] = span.from < span.to ? [span.from, span.to] : [span.to, span.from];
+  return (
+    <g>
+      <path d={`M${low},${span.y - 4}v8m0,-4H${high}m0,-4v8`} fill="none" stroke="#000" stroke-width="0.9" />
+      <line x1={span.from} y1={span.y + 4} x2={span.from} y2={base} stroke="#bbb" stroke-width="0.7" />
+      <line x1={span.to} y1={span.y + 4} x2={span.to} y2={base} stroke="#bbb" stroke-width="0.7" />
+      <text x={span.labelX} y={span.y - 7} text-anchor="middle">
+        {span.label}
+      </text>
+    </g>
+  );
+}
+
+function ItemView({
+  item,
+  base,
+  inward,
+}: {
+  readonly item: EndItem;
+  readonly base: number;
+  readonly inward: 1 | -1;
+}) {
+  const { kind, x } = item;
+  return (
+    <g data-item={kind} data-x={x}>
+      <path
+        d={`M${x},${base + 9}L${item.labelX},${item.labelY - 10}`}
+        fill="none"
+        stroke="#777"
+        stroke-width="0.7"
+      />
+      <text x={item.labelX} y={item.labelY} text-anchor="middle">
+        {visible(item.label)}
+      </text>
+      <line
+        x1={x}
+        y1={base - 14}
+        x2={x}
+        y2={base + 9}
+        stroke="#000"
+        stroke-width={kind === 'stop' ? '2.4' : '1.3'}
+        {...(kind === 'soft' ? { 'stroke-dasharray': '4 2.5' } : {})}
+      />
+      {kind === 'trip' ? <path d={`M${x},${base - 14}l${inward * -9},5l${inward * 9},5z`} /> : null}
+      {kind === 'home' ? (
+        <circle cx={x} cy={base} r="4.5" fill="#fff" stroke="#000" stroke-width="1.5" />
+      ) : null}
+    </g>
+  );
+}
