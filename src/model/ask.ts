@@ -1,8 +1,20 @@
+import type { ConfirmTopic, MeasuredPlace, MotionTopic, PlugEnd } from './ask-topics.ts';
 import type { CheckName } from './check-name.ts';
-import type { LookDeed, MeterDeed, WatchedDeed } from './deed-names.ts';
 import type { FaultName } from './fault-names.ts';
 import type { AxisLetter, InputName, Subject } from './machine.ts';
 import type { Millis, Mm, Seconds } from './units.ts';
+
+export {
+  type CauseTopic,
+  type ConfirmTopic,
+  handsOnTopics,
+  type LearnTopic,
+  type LengthPlace,
+  lengthPlaces,
+  type MeasuredPlace,
+  type MotionTopic,
+  type PlugEnd,
+} from './ask-topics.ts';
 
 /** Everything a person is ever asked, by action. Words for each live in `words`; nothing here is prose. */
 export type Ask = AskCommon & AskAction;
@@ -105,71 +117,6 @@ export interface MeasureAsk {
   /** The work coordinate system meant (RS-274). */
   readonly system?: string;
 }
-
-/** Where an instrument is put: a gauge against the moved part, or the tips of a meter at two places of the wiring. */
-export type MeasuredPlace = LengthPlace | MeterDeed;
-/** Lengths: read off an instrument, or off the controller's settings. */
-export const lengthPlaces = [
-  'trip on a dial gauge',
-  'way of the tool over the work',
-  'lower soft limit',
-  'upper soft limit',
-  'work zero in machine coordinates',
-  'overtravel of the switch',
-  'from the trip to the hard stop',
-] as const;
-export type LengthPlace = (typeof lengthPlaces)[number];
-
-/** What a person saw of a move: which way the tool went over the work, whether it came to its switch and back, where it stands, whether the motor buzzed, another axis moved or a beam twisted. */
-export type MotionTopic =
-  | 'direction'
-  | 'reached'
-  | 'buzzed'
-  | 'came-back'
-  | 'past-switch'
-  | 'moved-other'
-  | 'racked';
-
-export type PlugEnd = 'switch' | 'controller';
-export type ConfirmTopic =
-  | 'stayed-in'
-  | 'pressed'
-  | 'propped'
-  | 'signal-plug'
-  | 'still-out'
-  | 'stop-area-clear'
-  | 'stayed-off'
-  | 'hard-wired-stop'
-  | 'way-free'
-  | 'long-way-free'
-  | 'has-gauge'
-  | LearnTopic
-  | CauseTopic;
-/** Asked while a cause is sought: a look, or something done by hand or by the person's own control while the input is watched. */
-export type CauseTopic = LookDeed | WatchedDeed | 'mended';
-/** Those that put a hand to the switch: motor power must be off. */
-export const handsOnTopics: readonly ConfirmTopic[] = [
-  'tap',
-  'carriage',
-  'tug',
-  'flex',
-  'lever',
-  'face',
-  'blades',
-  'gap',
-  'bracket',
-  'clip',
-];
-/** Questions about an unknown stream that watching alone does not answer. */
-export type LearnTopic =
-  | 'ready-to-move'
-  | 'which-value'
-  | 'which-base'
-  | 'which-position'
-  | 'nothing-changed'
-  | 'together'
-  | 'means-active'
-  | 'reads-right';
 
 /** Every word a person may answer with. Which of them an ask takes is `answersTo(ask)`. */
 export type Answer =

@@ -1,4 +1,5 @@
 import type { PlugEnd } from './ask.ts';
+import type { LimitFinding, ScaleFinding } from './limits-finding.ts';
 import type { AxisLetter, Contact, InputName, Subject } from './machine.ts';
 import type { SeparatorName, SituationName } from './seek-situations.ts';
 import type { Mm } from './units.ts';
@@ -44,6 +45,8 @@ type MotionFinding = { readonly [Kind in MotionKind]: MotionFact & { readonly ki
 
 /** A finding is facts; its words and weight live in one exhaustive catalogue each. */
 export type Finding =
+  | LimitFinding
+  | ScaleFinding
   | MotionFinding
   /** No stop input is in the file: that something stops the machine is only told. */
   | { readonly kind: 'stop-told' }
@@ -168,6 +171,18 @@ export const weightOf = {
   'slow-not-slower': 'limitation',
   'scattered-trips': 'fault',
   'stop-told': 'limitation',
+  'soft-limits-outside': 'limitation',
+  'soft-limits-mistyped': 'fault',
+  'little-room-to-stop': 'limitation',
+  'switch-behind-stop': 'fault',
+  'back-off-unfit': 'limitation',
+  'home-outside-soft': 'note',
+  'zero-not-at-home': 'limitation',
+  'outside-soft-limits': 'fault',
+  'work-offset-doubtful': 'limitation',
+  'scale-off': 'fault',
+  backlash: 'limitation',
+  'ways-differ': 'limitation',
   'stream-gaps': 'note',
 } satisfies Record<FindingKind, Weight>;
 

@@ -1,6 +1,7 @@
 import type { CauseFacts } from './cause-facts.ts';
 import type { CheckName } from './check-name.ts';
 import type { EnvelopeFacts, ProgramFacts } from './envelope-facts.ts';
+import type { FaultName } from './fault-names.ts';
 import type { Finding } from './finding.ts';
 import type { HomingFacts } from './homing-facts.ts';
 import type { InputName, Subject } from './machine.ts';
@@ -74,6 +75,16 @@ export type Missing =
   | 'not-mended'
   | 'stop-not-proved'
   | 'circuit-not-declared'
+  | 'soft-limits-unknown'
+  | 'switch-places-unknown'
+  | 'program-without-motion'
+  | 'program-not-understood'
+  | 'homing-not-shown'
+  | 'too-few-runs'
+  | 'too-coarse'
+  | 'speeds-unknown'
+  | 'room-unknown'
+  | 'lengths-missing'
   | 'no-such-check-yet';
 
 /** Measured facts a reader may want beside the verdict. Absent means not observed. */
@@ -93,6 +104,8 @@ export interface Facts {
   readonly contactFound?: 'normally open' | 'normally closed';
   /** The input that answered, where it is another one than declared. */
   readonly answeredBy?: InputName;
+  /** What can still be the matter, where a switch did otherwise than it should. */
+  readonly possible?: PossibleCauses;
   readonly unpluggedAt?: 'switch' | 'controller';
   /** The controller reported a fault on a press: it acts on this input. */
   readonly controllerActed?: boolean;
@@ -108,6 +121,16 @@ export interface Facts {
   readonly program?: ProgramFacts;
   readonly scale?: ScaleFacts;
   readonly cause?: CauseFacts;
+}
+
+/** Computed from the circuit: everything known that would have been seen just so. */
+export interface PossibleCauses {
+  /** The likeliest first; several names: these faults at once. */
+  readonly causes: readonly (readonly FaultName[])[];
+  /** How many less likely ones agree as well. */
+  readonly others: number;
+  /** What of the circuit nobody declared. */
+  readonly assumed: readonly ('circuit' | 'contact')[];
 }
 
 export interface PressFacts {

@@ -3,8 +3,9 @@ import type { Machine } from '../model/machine.ts';
 import { clearWords, handsOffWords, powerWords } from './ask-hands.ts';
 import { jumperWords } from './ask-jumper.ts';
 import { moveWords } from './ask-learn.ts';
+import { lengthWords } from './ask-length.ts';
 import { confirmWords, lookWords } from './ask-look.ts';
-import { homeWords, measureDistance, seekWords } from './ask-motion.ts';
+import { homeWords, seekWords } from './ask-motion.ts';
 import { plugWords } from './ask-plug.ts';
 import { pressWords, releaseWords } from './ask-press.ts';
 import { isMeterDeed, meterWords } from './cause/ask-meter.ts';
@@ -35,7 +36,7 @@ const words = {
 } satisfies Words;
 
 function measureWords(ask: Of<'measure'>, machine: Machine): AskWords {
-  return isMeterDeed(ask.where) ? meterWords(ask, ask.where, machine) : measureDistance(ask);
+  return isMeterDeed(ask.where) ? meterWords(ask, ask.where, machine) : lengthWords(ask, ask.where);
 }
 
 /** One instruction, imperative, in the person's own words, with the cautions that belong to it. */

@@ -20,6 +20,7 @@ export const caution = {
     'Use a meter only if you are trained for this circuit: right range, insulated tips. Otherwise answer "not sure".',
   stayClear: 'Everyone out of reach of moving parts before power comes on and before a stop is unlatched.',
   noBridge: 'Never tape, wedge, hold in or bridge a switch.',
+  readOnly: 'Only read the setting; change nothing now, and start no motion.',
   leaveIt:
     'Smell, heat, smoke, sparks, a tingle, or anything that moves by itself: switch off and leave it to a competent person.',
   licensed:

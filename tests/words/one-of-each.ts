@@ -7,6 +7,12 @@ const motion: MotionFact = {
   apart: ['map', 'movedAxis'],
 };
 
+const limit = {
+  end: 'positive',
+  by: mm(3.5),
+  change: { what: 'soft limit', from: 424, to: 420 },
+} as const;
+
 /** One case of every kind of finding. */
 export const oneOfEach = {
   'break-undetected': { kind: 'break-undetected', input: 'x-far', breaks: ['x-home'] },
@@ -66,5 +72,37 @@ export const oneOfEach = {
   'slow-not-slower': { kind: 'slow-not-slower', ...motion },
   'scattered-trips': { kind: 'scattered-trips', ...motion },
   'stop-told': { kind: 'stop-told' },
+  'soft-limits-outside': { kind: 'soft-limits-outside', axis: 'X', issue: 'soft-outside-switch', ...limit },
+  'soft-limits-mistyped': { kind: 'soft-limits-mistyped', axis: 'Z', issue: 'soft-wrong-sign', ...limit },
+  'little-room-to-stop': { kind: 'little-room-to-stop', axis: 'X', issue: 'little-room-to-stop', by: mm(4) },
+  'switch-behind-stop': { kind: 'switch-behind-stop', axis: 'X', issue: 'switch-behind-stop', by: mm(4) },
+  'back-off-unfit': { kind: 'back-off-unfit', axis: 'X', issue: 'back-off-too-small', by: mm(0.5) },
+  'home-outside-soft': { kind: 'home-outside-soft', axis: 'X', issue: 'home-outside-soft', by: mm(2) },
+  'zero-not-at-home': { kind: 'zero-not-at-home', axis: 'X', issue: 'zero-not-at-home', by: mm(2) },
+  'outside-soft-limits': {
+    kind: 'outside-soft-limits',
+    axis: 'X',
+    issue: 'outside-soft-limits',
+    ...limit,
+    line: 12,
+    system: 'G54',
+  },
+  'work-offset-doubtful': {
+    kind: 'work-offset-doubtful',
+    axis: 'Z',
+    issue: 'offset-still-zero',
+    by: mm(86),
+    system: 'G54',
+  },
+  'scale-off': {
+    kind: 'scale-off',
+    axis: 'X',
+    ratio: 2,
+    cause: { kind: 'microsteps', set: 16, real: 8 },
+    steps: 80,
+    corrected: 40,
+  },
+  backlash: { kind: 'backlash', axis: 'X', by: mm(0.08) },
+  'ways-differ': { kind: 'ways-differ', axis: 'X', positive: 1.0002, negative: 0.9961 },
   'stream-gaps': { kind: 'stream-gaps', gaps: 2, lost: 31, unreadable: 4 },
 } satisfies { [Kind in FindingKind]: Extract<Finding, { kind: Kind }> };

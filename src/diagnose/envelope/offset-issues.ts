@@ -66,13 +66,14 @@ function zeroTop(
     : [{ kind: 'offset-still-zero', axis: 'Z', by: mm(Math.abs(reach)), system }];
 }
 
-function usedSystems(
-  offsets: WorkOffsets,
+/** The coordinate systems that a program counts in; what it does not name is the active one. */
+export function usedSystems(
+  { active }: Pick<WorkOffsets, 'active'>,
   program: Pick<ProgramExtents, 'boxes'> | undefined,
 ): readonly WorkSystem[] {
   const named = program?.boxes.flatMap(({ system }) =>
-    system === 'machine' ? [] : [system === 'active' ? offsets.active : system],
-  ) ?? [offsets.active];
+    system === 'machine' ? [] : [system === 'active' ? active : system],
+  ) ?? [active];
   return [...new Set(named)];
 }
 

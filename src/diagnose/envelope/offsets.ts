@@ -19,6 +19,9 @@ export interface WorkOffsets {
   readonly toolLength: Mm | undefined;
 }
 
+/** What holds where nobody told anything: the first system, nothing shifted (NISTIR 6556, table 5). */
+export const untold: WorkOffsets = { origins: {}, active: 'G54', shift: {}, toolLength: undefined };
+
 export type WorkSystem = Exclude<System, 'active' | 'machine'>;
 
 /** In the order of their numbers 1 to 9 (NISTIR 6556, 3.5.13). */

@@ -1,15 +1,6 @@
-/** A mechanical or setting mistake that multiplies every length by the same number. */
-export type ScaleCause =
-  | { readonly kind: 'microsteps'; readonly set: number; readonly real: number }
-  | { readonly kind: 'screw-starts'; readonly starts: number }
-  | { readonly kind: 'lead'; readonly set: number; readonly real: number }
-  | { readonly kind: 'diameter-for-radius' }
-  | { readonly kind: 'step-angle' }
-  | { readonly kind: 'inch-for-mm' }
-  | { readonly kind: 'inch-pitch'; readonly set: number; readonly real: number }
-  | { readonly kind: 'forgotten-pi' }
-  | { readonly kind: 'teeth'; readonly set: number; readonly real: number }
-  | { readonly kind: 'gear'; readonly numerator: number; readonly denominator: number };
+import type { ScaleCause } from '../../model/scale-facts.ts';
+
+export type { ScaleCause } from '../../model/scale-facts.ts';
 
 export interface LikelyCause {
   readonly cause: ScaleCause;

@@ -5,7 +5,10 @@ import { axisLetters } from './shape.ts';
 const mostInputs = 64;
 const allowedName = 'lower-case letters, digits and hyphens, 24 at most';
 /** Subjects of verdicts that are no input. */
-const taken = new Set(['stream']);
+const taken: ReadonlyMap<string, string> = new Map([
+  ['stream', 'the status stream'],
+  ['axes', 'the axes together'],
+]);
 
 const asName = (name: string): string =>
   name
@@ -60,12 +63,13 @@ function sayWrongName(
   part: { name: string; path: Wrong['path']; at: number },
   say: (wrong: Wrong) => void,
 ): void {
-  if (taken.has(part.name))
+  const kept = taken.get(part.name);
+  if (kept !== undefined)
     say({
       path: part.path,
       offset: part.at,
       found: quoted(part.name),
-      allowed: `${allowedName}; this word is kept for the status stream`,
+      allowed: `${allowedName}; this word is kept for ${kept}`,
       tryNext: 'use another name',
     });
   else if (!/^[a-z0-9-]{1,24}$/.test(part.name))

@@ -34,3 +34,9 @@ export const causeSchema = z.strictObject({
   ruledOut: z.array(fault),
   retest: z.array(z.enum(everyCheck)),
 });
+
+export const possibleSchema = z.strictObject({
+  causes: z.array(z.array(fault)),
+  others: z.int().nonnegative(),
+  assumed: z.array(z.enum(['circuit', 'contact'])),
+});

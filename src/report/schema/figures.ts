@@ -32,7 +32,7 @@ const cause = <Kind extends ScaleCause['kind'], Rest extends z.ZodRawShape>(kind
   z.strictObject({ kind: z.literal(kind), ...rest });
 const taken = { set: z.number(), real: z.number() };
 
-const causeSchema = z.discriminatedUnion('kind', [
+export const scaleCauseSchema = z.discriminatedUnion('kind', [
   cause('microsteps', taken),
   cause('screw-starts', { starts: z.number() }),
   cause('lead', taken),
@@ -60,7 +60,7 @@ export const scaleSchema = z.strictObject({
   waysDiffer: z.boolean().exactOptional(),
   worst: length,
   says: z.enum(['true', 'off', 'too-coarse']),
-  causes: z.array(causeSchema),
+  causes: z.array(scaleCauseSchema),
   steps: z.number().exactOptional(),
   correctedSteps: z.number().exactOptional(),
 });

@@ -6,9 +6,18 @@ import {
   type MotionKind,
   motionKinds,
 } from '../../model/finding.ts';
+import {
+  type LimitChange,
+  type LimitFact,
+  type LimitKind,
+  limitIssues,
+  limitKinds,
+  limitSettings,
+} from '../../model/limits-finding.ts';
 import type { AxisLetter } from '../../model/machine.ts';
 import { separatorNames, situationNames } from '../../model/seek-situations.ts';
 import type { Mm } from '../../model/units.ts';
+import { scaleCauseSchema } from './figures.ts';
 
 type Of<Kind extends FindingKind> = Extract<Finding, { readonly kind: Kind }>;
 type ShapeOf<Kind extends FindingKind> = {
@@ -33,9 +42,35 @@ const motionFacts = Object.fromEntries(motionKinds.map((kind) => [kind, motionFa
   typeof motionFact
 >;
 
+const limitFact = {
+  axis: motionFact.axis,
+  issue: z.enum(limitIssues),
+  end: z.enum(['negative', 'positive']).exactOptional(),
+  by: z.number() as unknown as z.ZodType<Mm>,
+  change: z
+    .strictObject({ what: z.enum(limitSettings), from: z.number().optional(), to: z.number() })
+    .exactOptional() as unknown as z.ZodType<LimitChange | undefined>,
+  line: z.int().exactOptional(),
+  system: name.exactOptional(),
+} satisfies { [Fact in keyof LimitFact]-?: z.ZodType };
+const limitFacts = Object.fromEntries(limitKinds.map((kind) => [kind, limitFact])) as Record<
+  LimitKind,
+  typeof limitFact
+>;
+
 /** The facts of each kind. A kind without a line here does not compile, nor does a line with a fact too many or too few. */
 const facts = {
   ...motionFacts,
+  ...limitFacts,
+  'scale-off': {
+    axis: motionFact.axis,
+    ratio: z.number(),
+    cause: scaleCauseSchema.exactOptional(),
+    steps: z.number().exactOptional(),
+    corrected: z.number().exactOptional(),
+  },
+  backlash: { axis: motionFact.axis, by: z.number() as unknown as z.ZodType<Mm> },
+  'ways-differ': { axis: motionFact.axis, positive: z.number(), negative: z.number() },
   'stop-told': {},
   'break-undetected': { input: name, breaks: names },
   'polarity-reversed': { input: name },

@@ -9,7 +9,7 @@ import {
 } from '../../model/verdict.ts';
 import { missingWords } from '../../words/missing-words.ts';
 import { envelopeSchema, programSchema, stoppingSchema } from './bounds.ts';
-import { causeSchema } from './cause.ts';
+import { causeSchema, possibleSchema } from './cause.ts';
 import { repeatSchema, scaleSchema } from './figures.ts';
 import { findingSchema } from './finding.ts';
 import { frameSchema, homingSchema, trackSchema } from './motion.ts';
@@ -43,6 +43,7 @@ const facts = z.strictObject({
   row: z.strictObject({ bits: z.string(), by: z.enum(['active', 'change']) }).exactOptional(),
   contactFound: z.enum(['normally open', 'normally closed']).exactOptional(),
   answeredBy: z.string().exactOptional(),
+  possible: possibleSchema.exactOptional(),
   unpluggedAt: z.enum(['switch', 'controller']).exactOptional(),
   controllerActed: z.boolean().exactOptional(),
   powerShownBy: z.enum(['knob-free', 'lamp', 'meter']).exactOptional(),

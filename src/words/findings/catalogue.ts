@@ -21,6 +21,17 @@ import {
   zeroNotSet,
 } from './homing.ts';
 import {
+  backOffUnfit,
+  homeOutsideSoft,
+  littleRoomToStop,
+  outsideSoftLimits,
+  softLimitsMistyped,
+  softLimitsOutside,
+  switchBehindStop,
+  workOffsetDoubtful,
+  zeroNotAtHome,
+} from './limits.ts';
+import {
   answersElsewhere,
   chainBlocked,
   conflictingAnswers,
@@ -37,6 +48,7 @@ import {
   polarityShared,
   polarityUnknown,
 } from './polarity.ts';
+import { backlash, scaleOff, waysDiffer } from './scale.ts';
 import {
   blockedElsewhere,
   crawls,
@@ -115,6 +127,18 @@ export const findingWords = {
   'slow-not-slower': slowNotSlower,
   'scattered-trips': scatteredTrips,
   'stop-told': stopTold,
+  'soft-limits-outside': softLimitsOutside,
+  'soft-limits-mistyped': softLimitsMistyped,
+  'little-room-to-stop': littleRoomToStop,
+  'switch-behind-stop': switchBehindStop,
+  'back-off-unfit': backOffUnfit,
+  'home-outside-soft': homeOutsideSoft,
+  'zero-not-at-home': zeroNotAtHome,
+  'outside-soft-limits': outsideSoftLimits,
+  'work-offset-doubtful': workOffsetDoubtful,
+  'scale-off': scaleOff,
+  backlash,
+  'ways-differ': waysDiffer,
   'stream-gaps': streamGaps,
 } satisfies { readonly [Kind in FindingKind]: FindingEntry<Kind> };
 

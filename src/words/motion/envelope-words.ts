@@ -38,7 +38,9 @@ export function endItems(facts: EnvelopeFacts, end: End): readonly (readonly [st
         ? undefined
         : `${lengthText(trip, unit)}${from(tripFrom && tripFromWords[tripFrom])}`,
     ],
-    ['Stands after homing', home === undefined ? undefined : lengthText(home, unit)],
+    ...(facts.homes === end
+      ? [['Stands after homing', home === undefined ? undefined : lengthText(home, unit)] as const]
+      : []),
     ['Soft limit', soft === undefined ? undefined : lengthText(soft, unit)],
   ];
   return items.map(([label, value]) => [label, value ?? 'not known'] as const);
@@ -95,5 +97,5 @@ export const doubtWords = {
 
 export const envelopeSentences = {
   none: 'NOT TESTED. Hard stops, trip points, machine zero, soft limits and work offsets were not compared.',
-  key: 'Machine coordinates. The strip shows the whole axis; below it each end is drawn to its own scale. Hatched: solid metal. Filled triangle: the switch trips. Broken line: soft limit. Circle: where the axis stands after homing.',
+  key: 'Machine coordinates. The strip shows the whole axis; below it each end is drawn to its own scale. Hatched: solid metal. Filled triangle: the switch trips, on the way it points to. Broken line: soft limit. Circle: where the axis stands after homing.',
 } as const;
