@@ -1,4 +1,5 @@
 import type { Verdict } from '../model/verdict.ts';
+import { possibleText } from '../words/cause/cause-words.ts';
 import { missingWords } from '../words/missing-words.ts';
 import {
   powerWords,
@@ -17,6 +18,7 @@ export function saysOf({ facts, missing }: Verdict): readonly string[] {
     ...(facts.presses && facts.presses.asked > 0 ? [pressStatement(facts.presses)] : []),
     ...(facts.soak ? [soakStatement(facts.soak)] : []),
     ...(facts.row ? [`${sentence(rowStatement(facts.row))}.`] : []),
+    ...(facts.possible ? [possibleText(facts.possible)] : []),
     ...(facts.contactFound ? [`Found: ${facts.contactFound}.`] : []),
     ...(facts.unpluggedAt === 'controller'
       ? ['Unplugged at the controller: weaker, the cable was not part of it.']

@@ -1,3 +1,4 @@
+import { possibleCauses } from '../diagnose/cause-finding/remaining.ts';
 import type { AnyCheck, CheckRun } from '../diagnose/checks/any-check.ts';
 import { whileOut } from '../diagnose/judging/still-out.ts';
 import { StreamNotes } from '../diagnose/judging/stream-notes.ts';
@@ -149,7 +150,7 @@ export class Course {
   }
 
   private finishCheck(run: CheckRun): readonly Verdict[] {
-    const verdicts = run.verdicts();
+    const verdicts = this.withCauses(run.verdicts());
     const stream = this.running ? this.notes.verdict(this.running) : [];
     this.known = {
       ...this.known,
@@ -158,6 +159,14 @@ export class Course {
     };
     this.run = undefined;
     return [...verdicts, ...stream];
+  }
+
+  /** Of what went wrong, with everything that could have been seen just so. */
+  private withCauses(verdicts: readonly Verdict[]): readonly Verdict[] {
+    return verdicts.map((verdict) => {
+      const possible = possibleCauses(verdict, this.known.verdicts, this.options.machine);
+      return possible ? { ...verdict, facts: { ...verdict.facts, possible } } : verdict;
+    });
   }
 
   /** A verdict as it may be told while something is out. */

@@ -2,6 +2,7 @@ import type { SearchOrder } from '../../model/cause-facts.ts';
 import { type Machine, switchOf } from '../../model/machine.ts';
 import type { PossibleCauses, Verdict } from '../../model/verdict.ts';
 import type { Wiring } from '../circuit/wiring.ts';
+import type { Deed } from '../troubleshooting/deed.ts';
 import { deeds } from '../troubleshooting/deeds/all.ts';
 import { type Hypothesis, hypothesesOf, namesOf } from '../troubleshooting/hypotheses.ts';
 import { Imagined, type Surroundings } from '../troubleshooting/imagined.ts';
@@ -28,8 +29,8 @@ export interface Remaining {
  * agrees as well. Pure. `around`: what the stream tells, and whether the other end of the axis has an input of its own.
  */
 export function remaining(seen: Evidence, wiring: Wiring, around: Surroundings): readonly Remaining[] {
-  const trials = seen.flatMap(({ deed, outcome }) =>
-    deeds.filter(({ name }) => name === deed).map(({ odds }) => ({ odds, outcome })),
+  const trials: readonly { readonly odds: Deed['odds']; readonly outcome: string }[] = seen.flatMap(
+    ({ deed, outcome }) => deeds.filter(({ name }) => name === deed).map(({ odds }) => ({ odds, outcome })),
   );
   const agreement = (faults: Hypothesis['faults']): number => {
     const scene = new Imagined(wiring, faults, around);
