@@ -7,7 +7,9 @@ import type { StreamRequest } from '../model/stream-description.ts';
 import { ToolError } from '../model/tool-error.ts';
 import { escapeBytes } from '../model/visible.ts';
 import { requestWords } from '../words/request-words.ts';
+import { isTerminal } from './choose-face.ts';
 import { endWithoutTerminal } from './lost-terminal.ts';
+import type { FaceName } from './options.ts';
 
 /**
  * Nothing is written to a controller that the person has not seen and let pass: on a terminal once for these very bytes and their
@@ -16,9 +18,10 @@ import { endWithoutTerminal } from './lost-terminal.ts';
 export async function letPass(
   request: StreamRequest | undefined,
   allowed: string | undefined,
-  canAsk: boolean,
+  face: FaceName,
 ): Promise<void> {
   if (!request) return;
+  const canAsk = face !== 'json' && isTerminal();
   const hash = hashOf(request);
   if (hash === allowed || confirmedBefore().includes(hash)) return;
   if (canAsk && (await confirmed(request))) {

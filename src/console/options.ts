@@ -8,6 +8,12 @@ import { listed } from '../words/figures.ts';
 const wrong = (option: string, found: string, allowed: string): ToolError =>
   new ToolError('wrong-usage', `--${option} ${visible(found)}: not understood.`, allowed);
 
+/** The port, which has to be named. */
+export function portOption(port: string | undefined): string {
+  if (port !== undefined) return port;
+  throw new ToolError('wrong-usage', 'No port was named.', 'Add --port; tellwire ports lists them.');
+}
+
 /** A whole number within bounds, both included. */
 export function countOption(option: string, text: string, least: number, most: number): number {
   const value = /^\d{1,9}$/.test(text) ? Number(text) : Number.NaN;

@@ -2,7 +2,7 @@ import type { StreamDescription, StreamRequest } from '../model/stream-descripti
 import { ToolError } from '../model/tool-error.ts';
 import { visible } from '../model/visible.ts';
 import { readDescription } from '../transport/stream/description/read.ts';
-import { problemText } from './read-machine.ts';
+import { problemText, textOfFile } from './read-machine.ts';
 
 /** The description in a file's text. Throws ToolError `file-wrong` that names every problem at once. */
 export function descriptionIn(text: string, path: string): StreamDescription {
@@ -15,6 +15,9 @@ export function descriptionIn(text: string, path: string): StreamDescription {
     `tellwire check --stream ${visible(path)} shows what is wrong one a line.`,
   );
 }
+
+/** The description in a file that a person named. Throws ToolErrors `file-missing`, `file-wrong`. */
+export const descriptionAt = (path: string): StreamDescription => descriptionIn(textOfFile(path), path);
 
 /** "tell\n" and 200 ms, as options. Escapes are \n, \r, \t and \xNN. */
 export function requestOption(text: string | undefined, every: number): StreamRequest | undefined {

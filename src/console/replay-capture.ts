@@ -9,8 +9,7 @@ import { writeInPieces } from '../session/session-writer.ts';
 import { captureWords } from '../words/capture-words.ts';
 import { streamStatement } from '../words/watch-words.ts';
 import { isBundle } from './bundled.ts';
-import { textOfFile } from './read-machine.ts';
-import { descriptionIn } from './read-stream.ts';
+import { descriptionAt } from './read-stream.ts';
 import { showJson, showLines } from './show.ts';
 import { toolVersion } from './version.ts';
 
@@ -41,7 +40,7 @@ export interface CaptureWishes {
 /** Says what the stream of a capture said; judges nothing. */
 export function showCapture({ capture, stream: beside }: CaptureThere, wishes: CaptureWishes): 0 {
   const named = wishes.stream ?? beside;
-  const description = named === undefined ? undefined : descriptionIn(textOfFile(named), named);
+  const description = named === undefined ? undefined : descriptionAt(named);
   const found = readBareCapture(capture, description);
   const { stream, lasted, inputs, sent, damaged, signals } = found;
   const head = {

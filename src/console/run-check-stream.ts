@@ -1,7 +1,6 @@
-import { closeSync, openSync, readSync } from 'node:fs';
 import { formatProblems } from '../model/machine-file/format.ts';
 import { escapeBytes } from '../model/visible.ts';
-import { captureReader } from '../transport/capture.ts';
+import { CaptureFile } from '../session/capture-file.ts';
 import { compiled } from '../transport/stream/description/compiled.ts';
 import { readDescription } from '../transport/stream/description/read.ts';
 import { takeApart } from '../transport/stream/shapes/fields.ts';
@@ -31,7 +30,9 @@ export function checkedStream(file: string, capture: string | undefined, json: b
   const readLine = compiled(description);
   const seen = { read: 0, wrong: 0, other: 0 };
   const shown: Record<keyof typeof seen, string[]> = { read: [], wrong: [], other: [] };
-  for (const text of receivedIn(capture)) {
+  for (const line of new CaptureFile(capture).lines()) {
+    if (line.kind !== 'rx') continue;
+    const { text } = line;
     const apart = takeApart(text);
     const said = readLine(apart);
     const kind = said === undefined ? 'other' : said === 'wrong' ? 'wrong' : 'read';
@@ -53,16 +54,4 @@ export function checkedStream(file: string, capture: string | undefined, json: b
       ...shown.other,
     ]);
   return 0;
-}
-
-function* receivedIn(path: string): Generator<string> {
-  const file = openSync(path, 'r');
-  const reader = captureReader();
-  const piece = Buffer.alloc(65_536);
-  try {
-    for (let count = readSync(file, piece); count > 0; count = readSync(file, piece))
-      for (const entry of reader.push(piece.subarray(0, count))) if (entry.kind === 'rx') yield entry.text;
-  } finally {
-    closeSync(file);
-  }
 }

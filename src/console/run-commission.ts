@@ -12,7 +12,7 @@ import type { CommissionFlags } from './commands/flags.ts';
 import { finishedLines } from './faces/lines-text.ts';
 import { freshFolder } from './fresh-folder.ts';
 import { letPass } from './let-pass.ts';
-import { countOption, type FaceName, faceOption } from './options.ts';
+import { countOption, type FaceName, faceOption, portOption } from './options.ts';
 import { machineIn, textOfFile } from './read-machine.ts';
 import { descriptionIn } from './read-stream.ts';
 import { scopeOf } from './scope.ts';
@@ -34,7 +34,7 @@ export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> 
   const ownStream = streamText ?? resumed?.streamText();
   const described =
     ownStream === undefined ? undefined : descriptionIn(ownStream, flags.stream ?? 'stream.yaml');
-  await letPass(described?.request, flags.allowRequest, faceName !== 'json' && isTerminal());
+  await letPass(described?.request, flags.allowRequest, faceName);
   const scope = scopeOf(flags, machine, resumed?.header());
   const baud = countOption('baud', flags.baud, 50, 20_000_000);
   const startedUtc = new Date().toISOString();
@@ -70,9 +70,7 @@ export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> 
 
 /** As named, or where the session that is gone on with had it. */
 export function portNamed({ port, fault = [] }: CommissionFlags, resumed: SessionFolder | undefined): string {
-  const found = port ?? resumed?.header().port;
-  if (found === undefined)
-    throw new ToolError('wrong-usage', 'No port was named.', 'Add --port; tellwire ports lists them.');
+  const found = portOption(port ?? resumed?.header().port);
   if (fault.length > 0 && found !== 'bench')
     throw new ToolError(
       'wrong-usage',

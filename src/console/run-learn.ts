@@ -12,7 +12,7 @@ import { tcpAddress } from '../transport/tcp.ts';
 import { isTerminal, makeFace, wantsColor } from './choose-face.ts';
 import type { LearnFlags } from './commands/flags.ts';
 import { letPass } from './let-pass.ts';
-import { countOption, faceOption, timeOption } from './options.ts';
+import { countOption, faceOption, portOption, timeOption } from './options.ts';
 import { machineIn, textOfFile } from './read-machine.ts';
 import { requestOption } from './read-stream.ts';
 import { showLines } from './show.ts';
@@ -21,9 +21,8 @@ import { toolVersion } from './version.ts';
 
 /** 0 everything bound and the preview confirmed; 2 something is not, or it was stopped. */
 export async function runLearn(flags: LearnFlags): Promise<0 | 2> {
-  const { port, out } = flags;
-  if (port === undefined)
-    throw new ToolError('wrong-usage', 'No port was named.', 'Add --port; tellwire ports lists them.');
+  const { out } = flags;
+  const port = portOption(flags.port);
   const request = requestOption(
     flags.request,
     Math.round(timeOption('every', flags.every, 0.02, 600) * 1000),
@@ -40,7 +39,7 @@ export async function runLearn(flags: LearnFlags): Promise<0 | 2> {
   if (existsSync(out) && readdirSync(out).length > 0)
     throw new ToolError('folder-not-empty', `The folder ${out} is not empty.`, 'Name another with --out.');
   const faceName = faceOption(flags.operator ?? 'lines', isTerminal());
-  await letPass(request, flags.allowRequest, faceName !== 'json' && isTerminal());
+  await letPass(request, flags.allowRequest, faceName);
   const wishes = { machine, color: wantsColor(flags.color) };
   const wired = bench
     ? await bench.benchForPerson([], faceName, wishes, flags.speak)

@@ -52,7 +52,7 @@ export async function runTroubleshoot(name: string, flags: TroubleshootFlags): P
   const ownStream = streamText ?? resumed?.streamText();
   const described =
     ownStream === undefined ? undefined : descriptionIn(ownStream, flags.stream ?? 'stream.yaml');
-  await letPass(described?.request, flags.allowRequest, faceName !== 'json' && isTerminal());
+  await letPass(described?.request, flags.allowRequest, faceName);
   const baud = countOption('baud', flags.baud, 50, 20_000_000);
   const startedUtc = new Date().toISOString();
   weighOnce(search, machine);

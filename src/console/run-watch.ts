@@ -11,9 +11,8 @@ import { benchAlone } from './bench-wiring.ts';
 import { isTerminal, wantsColor } from './choose-face.ts';
 import { jsonWatch, linesWatch, type WatchFace, type WatchKeys } from './faces/watch-face.ts';
 import { letPass } from './let-pass.ts';
-import { countOption, faceOption, timeOption } from './options.ts';
-import { textOfFile } from './read-machine.ts';
-import { descriptionIn } from './read-stream.ts';
+import { countOption, faceOption, portOption, timeOption } from './options.ts';
+import { descriptionAt } from './read-stream.ts';
 import { untilEnded } from './until-ended.ts';
 import { screenWatch } from './watch-screen.ts';
 
@@ -34,10 +33,10 @@ export async function runWatch(flags: WatchFlags): Promise<0 | 1 | 2> {
   const soak = flags.soak === undefined ? undefined : timeOption('soak', flags.soak, 1, 360_000);
   const name = faceOption(flags.operator, isTerminal());
   const { stream } = flags;
-  const description = stream === undefined ? undefined : descriptionIn(textOfFile(stream), stream);
+  const description = stream === undefined ? undefined : descriptionAt(stream);
   const request = description?.request;
   const source = sourceOf(flags);
-  await letPass(request, flags.allowRequest, name !== 'json' && isTerminal());
+  await letPass(request, flags.allowRequest, name);
   let face: WatchFace | undefined;
   let takeReading: (reading: Reading) => void = () => {};
   let end = () => {};
@@ -80,13 +79,8 @@ export async function runWatch(flags: WatchFlags): Promise<0 | 1 | 2> {
   }
 }
 
-function sourceOf({ port, baud, fault = [], speak }: WatchFlags): Source {
-  if (port === undefined)
-    throw new ToolError(
-      'wrong-usage',
-      'No port was named.',
-      'Name it with --port; `tellwire ports` lists them.',
-    );
+function sourceOf({ port: named, baud, fault = [], speak }: WatchFlags): Source {
+  const port = portOption(named);
   if (port === 'bench') return benchAlone(fault, speak);
   if (fault.length > 0)
     throw new ToolError('wrong-usage', 'Faults are planted on the bench only.', 'Leave --fault out.');

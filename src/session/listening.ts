@@ -1,10 +1,7 @@
 import type { Reading } from '../model/reading.ts';
 import type { Source, SourceEvent } from '../model/source.ts';
 import { type Millis, ms } from '../model/units.ts';
-import { hearing } from '../transport/hearing.ts';
-import { lineSplitter } from '../transport/line-splitter.ts';
 import { writeRequest } from '../transport/stream/native-writer.ts';
-import { longestLine } from '../transport/stream/shapes/fields.ts';
 import type { Recorder } from './recorder.ts';
 import { bytesOf, Requesting } from './requesting.ts';
 import type { SessionClock } from './session-clock.ts';
@@ -28,7 +25,7 @@ export class Listening {
   private readonly reader: StreamReader;
   private readonly events: ListeningEvents;
   private readonly clock: SessionClock;
-  private readonly entriesOf: ReturnType<typeof hearing>;
+  private readonly entriesOf: ReturnType<StreamReader['hearing']>;
   private openedAt: Millis | undefined;
   private requested = false;
   private closed = false;
@@ -47,7 +44,7 @@ export class Listening {
     this.events = events;
     this.clock = clock;
     const { description } = reader;
-    this.entriesOf = description ? hearing(source.port, lineSplitter(longestLine)) : hearing(source.port);
+    this.entriesOf = reader.hearing(source.port);
     this.requesting = new Requesting({
       request: description?.request,
       isMoving: () => reader.isMoving,

@@ -1,10 +1,12 @@
 import type { GapReading, Reading, StatusReading } from '../model/reading.ts';
 import type { StreamDescription } from '../model/stream-description.ts';
 import type { CaptureLine } from '../transport/capture.ts';
-import { readingsOf } from '../transport/hearing.ts';
+import { hearing, readingsOf } from '../transport/hearing.ts';
+import { lineSplitter, nativeLineLimit } from '../transport/line-splitter.ts';
 import type { Decoder, Quick } from '../transport/stream/decoder.ts';
 import { describedDecoder } from '../transport/stream/description/described-decoder.ts';
 import { nativeDecoder } from '../transport/stream/native-decoder.ts';
+import { longestLine } from '../transport/stream/shapes/fields.ts';
 
 /** Capture lines to readings: the same for a line just heard and for one read back from a file. */
 export class StreamReader {
@@ -17,6 +19,11 @@ export class StreamReader {
   constructor(description?: StreamDescription) {
     this.description = description;
     this.decoder = description ? describedDecoder(description) : nativeDecoder();
+  }
+
+  /** From what a port hands over to capture entries: lines as long as this stream's may be. */
+  hearing(port: string): ReturnType<typeof hearing> {
+    return hearing(port, lineSplitter(this.description ? longestLine : nativeLineLimit));
   }
 
   entry(entry: CaptureLine): readonly Reading[] {

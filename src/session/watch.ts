@@ -7,9 +7,6 @@ import type { StreamDescription } from '../model/stream-description.ts';
 import { type Millis, ms } from '../model/units.ts';
 import type { Verdict } from '../model/verdict.ts';
 import { type CaptureEntry, toMicrosecond } from '../transport/capture.ts';
-import { hearing } from '../transport/hearing.ts';
-import { lineSplitter } from '../transport/line-splitter.ts';
-import { longestLine } from '../transport/stream/shapes/fields.ts';
 import { EdgeListener } from './heard.ts';
 import type { Heard } from './operator.ts';
 import { bytesOf, Requesting } from './requesting.ts';
@@ -36,7 +33,7 @@ export class Watch {
   private readonly edges = new EdgeListener();
   private readonly statistics = new StreamStatistics();
   private readonly trips = new TripCounter();
-  private readonly entriesOf: (event: Parameters<ReturnType<typeof hearing>>[0]) => readonly CaptureEntry[];
+  private readonly entriesOf: ReturnType<StreamReader['hearing']>;
   private readonly began: Millis;
   private lines = 0;
   private wasLost = false;
@@ -47,7 +44,7 @@ export class Watch {
     this.time = time;
     this.events = events;
     this.reader = new StreamReader(description);
-    this.entriesOf = description ? hearing(source.port, lineSplitter(longestLine)) : hearing(source.port);
+    this.entriesOf = this.reader.hearing(source.port);
     this.began = time.now();
     this.requesting = new Requesting({
       request: description?.request,

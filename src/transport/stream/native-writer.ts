@@ -1,5 +1,5 @@
-import type { Active, Activity, Level } from '../../model/reading.ts';
 import { sumDigits } from './checksum.ts';
+import type { StatusSentence } from './sentence.ts';
 
 /** Longest sentence in all, `$` to LF. */
 const longest = 240;
@@ -35,16 +35,12 @@ export function writeDeclaration(declared: {
  * One snapshot. `seq` and `ms` may run on without bound: they are wrapped here, at 2^16 and 2^32. Empty arrays and `?` activity
  * are sent as empty fields; positions are in the declared units, undefined where not reported.
  */
-export function writeStatus(status: {
-  readonly seq: number;
-  readonly ms: number;
-  readonly activity: Activity;
-  readonly levels: readonly Level[];
-  readonly active: readonly Active[];
-  readonly positions: readonly (number | undefined)[];
-  /** Digits after the point; 3 where left out. */
-  readonly decimals?: number;
-}): string {
+export function writeStatus(
+  status: Omit<StatusSentence, 'kind'> & {
+    /** Digits after the point; 3 where left out. */
+    readonly decimals?: number;
+  },
+): string {
   const decimals = status.decimals ?? 3;
   const positions = status.positions.map((at) => (at === undefined ? '' : at.toFixed(decimals)));
   const activity = status.activity === '?' ? '' : status.activity;

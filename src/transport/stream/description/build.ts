@@ -15,12 +15,15 @@ import type { activityShape, axisShape, inputShape, SpotFields } from './shape.t
 type Say = (wrong: Wrong) => void;
 const parts = ['bit', 'character', 'word', 'letter'] as const;
 
-export function inputOf(
-  fields: z.output<typeof inputShape> | undefined,
+/** Builds what a description binds from an entry's fields; says what is wrong with it and gives nothing where it cannot be bound. */
+type Builder<Shape extends z.ZodObject, Binding> = (
+  fields: z.output<Shape> | undefined,
   tree: Tree,
   path: Path,
   say: Say,
-): InputBinding | undefined {
+) => Binding | undefined;
+
+export const inputOf: Builder<typeof inputShape, InputBinding> = (fields, tree, path, say) => {
   const part = fields && partIn(fields, tree, path, say);
   if (!part) return undefined;
   const usual = usualWords(part);
@@ -38,19 +41,14 @@ export function inputOf(
     return undefined;
   }
   return { ...spotOf(fields, part), shows: fields.shows ?? 'level', active, inactive };
-}
+};
 
-export function activityOf(
-  fields: z.output<typeof activityShape> | undefined,
-  tree: Tree,
-  path: Path,
-  say: Say,
-): ActivityBinding | undefined {
+export const activityOf: Builder<typeof activityShape, ActivityBinding> = (fields, tree, path, say) => {
   const part = fields && partIn(fields, tree, path, say);
   if (!part) return undefined;
   const { still = [], moving = [], homing = [], fault = [] } = fields;
   return { ...spotOf(fields, part), still, moving, homing, fault };
-}
+};
 
 export const axisOf = ({ field, lines, scale = 1 }: z.output<typeof axisShape>): AxisBinding => ({
   field,
