@@ -2,28 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { faultList, faultNames } from '../../src/bench/faults.ts';
 import { machineFor } from '../../src/bench/machines.ts';
 import { stand } from './stand.ts';
-
-/** One homing, watched from before it starts to its end. */
-function homed(fault: string | readonly string[], axis = 'X', seed = 1) {
-  const at = stand({ faults: [fault].flat(), seed });
-  at.wait(50);
-  at.bench.eyes.watch();
-  at.bench.home(axis);
-  at.settle();
-  return { ...at, eyes: at.bench.eyes };
-}
-
-/** One move, watched. */
-function moved(fault: string | readonly string[], axis: string, by: number) {
-  const at = stand({ faults: [fault].flat() });
-  const from = at.bench.eyes.position(axis);
-  at.bench.eyes.watch();
-  at.bench.move(axis, by);
-  at.settle();
-  return { ...at, eyes: at.bench.eyes, way: at.bench.eyes.position(axis) - from };
-}
-
-const index = { X: 0, Y: 1, Z: 2, A: 3 } as const;
+import { homed, index, moved } from './watched.ts';
 
 describe('between the pulses and the carriage', () => {
   it.each(['direction-inverted:X', 'leads-turned:X'])('%s: counted one way, moved the other', (fault) => {
