@@ -13,6 +13,7 @@ export function inputCsv({ rows, proofs }: MapPage): string {
     ...columns.map(([head]) => head),
     'worst',
     'findings',
+    'possible causes',
     ...checks.flatMap((check) => [check, `${check} evidence`, `${check} at`]),
   ];
   const lines = rows.map((row, i) => {
@@ -25,6 +26,8 @@ export function inputCsv({ rows, proofs }: MapPage): string {
           .map(({ status }) => status),
       ),
       [...new Set(own.flatMap(({ findings }) => findings))].join(' '),
+      // The unplugged wire was looked at last, and knows of the presses before it.
+      own.findLast(({ possible }) => possible.length > 0)?.possible.join(' '),
       ...checks.flatMap((check) => proofCells(own, check)),
     ]);
   });

@@ -12,6 +12,8 @@ export interface Proof {
   /** UTC, ISO 8601, to the second. Absent where no reading stands behind it. */
   readonly at?: string;
   readonly findings: readonly string[];
+  /** What can have caused it, one fault or several at once each. */
+  readonly possible: readonly string[];
 }
 
 /** The input map of a machine with what stands behind each row. */
@@ -48,13 +50,14 @@ export function proofsOf(
 ): readonly Proof[] {
   return verdicts
     .filter((each) => each.subject === subject || (each.check === 'rest' && each.subject === input))
-    .map(({ check, status, evidence, findings, traces }) => {
+    .map(({ check, status, evidence, findings, facts: { possible }, traces }) => {
       const end = Math.max(...traces.map(({ to }) => to));
       return {
         check,
         status,
         evidence,
         findings: findings.map(({ facts }) => facts.kind),
+        possible: (possible?.causes ?? []).map((each) => each.join('+')),
         ...given({ at: momentAfter(started, end) }),
       };
     });

@@ -4,6 +4,7 @@ import type { Verdict } from '../../model/verdict.ts';
 import type { FaceEvent, Heard, ShownAsk } from '../../session/operator.ts';
 import { answerWords } from '../../words/answer-words.ts';
 import { askedForTitle } from '../../words/asked-for.ts';
+import { possibleText } from '../../words/cause/cause-words.ts';
 import { secondsText } from '../../words/figures.ts';
 import { saidOf } from '../../words/findings/catalogue.ts';
 import { missingWords } from '../../words/missing-words.ts';
@@ -99,12 +100,13 @@ export function heardLine({ input, level, active }: Heard): string {
 
 /** The verdict as words, then each finding and each missing piece of evidence as a sentence. */
 export function verdictLines(verdict: Verdict, machine: Machine, restored = false): readonly string[] {
-  const { check, subject, status, evidence, findings, missing } = verdict;
+  const { check, subject, status, evidence, findings, missing, facts } = verdict;
   const scene = { machine, subject, together: findings.map(({ kind }) => kind) };
   const from = restored ? 'Verdict from before the break' : 'Verdict';
   return [
     `${from}: ${checkWords[check].title}, ${subject}: ${statusWord(check, status)} (${evidenceWords[evidence].word}).`,
     ...findings.map((each) => `  ${saidOf(each, scene)} (${each.kind})`),
+    ...(facts.possible ? [`  ${possibleText(facts.possible)}`] : []),
     ...missing.map((each) => `  Missing: ${missingWords[each]}.`),
   ];
 }
