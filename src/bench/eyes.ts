@@ -65,9 +65,9 @@ export class Eyes {
     return this.world.axes.map(({ letter }) => letter).filter((letter) => this.wayOf(letter) !== 'none');
   }
 
-  /** Its motor, wherever its leads go, buzzed or growled without turning. */
+  /** The motor at this axis buzzed or growled without turning. */
   buzzed(letter: string): boolean {
-    return axisNamed(this.world, letter).drives.some(({ carriage }) => carriage.sighting.buzzed);
+    return this.sighting(letter).buzzed;
   }
 
   /** The carriage stood on the switch that it homes with. */

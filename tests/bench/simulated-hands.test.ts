@@ -1,35 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { type HandsOptions, simulatedHands } from '../../src/bench/simulated-hands.ts';
-import type { Answer, Ask } from '../../src/model/ask.ts';
+import type { Ask } from '../../src/model/ask.ts';
 import { seconds } from '../../src/model/units.ts';
-import { stand } from './stand.ts';
+import { person } from './person.ts';
 
 const common = { check: 'press', seconds: seconds(20) } as const;
 const pressOf = (subject: string, more: object = {}): Ask =>
   ({ ...common, action: 'press', subject, round: 1, rounds: 1, expect: 'answer', deaf: [], ...more }) as Ask;
-
-function person(faults: readonly string[] = [], options: HandsOptions = {}) {
-  const at = stand({ faults });
-  const said: { id: number; answer: Answer; at: number }[] = [];
-  const hands = simulatedHands(
-    at.bench,
-    at.time,
-    (id, answer) => said.push({ id, answer, at: at.time.now() }),
-    options,
-  );
-  let id = 0;
-  return {
-    ...at,
-    said,
-    hands,
-    /** Asks, waits, and gives what she answered. */
-    ask(ask: Ask, span = 8000): Answer | undefined {
-      hands.asked(++id, ask);
-      at.wait(span);
-      return said.find((each) => each.id === id)?.answer;
-    },
-  };
-}
 
 describe('the simulated hands', () => {
   it('press after a moment, hold for about a second, let go, and say done where nobody asks for more', () => {
