@@ -4,6 +4,8 @@ import type { Face, FaceEvent, Reply } from '../session/operator.ts';
 /** Hands that do what is asked and say what they see. */
 export interface HelpingHands {
   asked(id: number, ask: Ask): void;
+  /** Something goes wrong while an axis moves. */
+  danger?(): void;
   leave(): void;
 }
 
@@ -41,6 +43,7 @@ export class HandsFace implements Face {
 
   show(event: FaceEvent): void {
     this.face?.show(event);
+    if (event.kind === 'danger') this.hands.danger?.();
     if (event.kind !== 'ask') return;
     this.byHands = event.ask.action === 'hands-off' ? undefined : event.id;
     this.hands.asked(event.id, event.ask);

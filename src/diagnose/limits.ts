@@ -1,4 +1,4 @@
-import { type Millis, ms, type Seconds, seconds } from '../model/units.ts';
+import { type Millis, type Mm, mm, ms, type Seconds, seconds } from '../model/units.ts';
 
 /** Every number a judgement turns on, with its unit and where it comes from. */
 
@@ -66,3 +66,17 @@ export const freeWay = 50;
 export const mostLooks = 4;
 /** Off its switch again before the next seek, mm or degrees: further than any switch in common use needs to let go. */
 export const offTheSwitch = 10;
+
+/** Homings watched to see how well an axis repeats, and where they begin: mm from home, in turn; all within the free way (house rule). */
+export const cyclesUsual = 10;
+export const startPoints = [5, 15, 35] as const;
+/** The span within which a home place is called repeatable, mm: a router's half a tenth of its parts (common practice, no source). */
+export const repeatTolerance: Mm = mm(0.1);
+/** A calliper in practised hands reads so well, mm (common practice, no source: DIN 862 allows 0.03 mm for its own error). */
+export const calliperError: Mm = mm(0.05);
+/** An error of scale that is let pass, as a share: a millimetre in a metre (common practice, no source). */
+export const scaleAccepted = 0.001;
+/** The short and the long length that scale is measured at: mm, and at most this share of the travel. */
+export const scaleLengths = { short: 20, long: 200, share: 0.6 } as const;
+/** Homings of one axis that are watched: the first sets the zero, the second shows what was lost in between. */
+export const homingsWatched = 2;

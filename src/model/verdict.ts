@@ -67,6 +67,7 @@ export type Missing =
   | 'motors-not-on'
   | 'way-not-free'
   | 'no-home-switch'
+  | 'seek-not-proved'
   | 'no-motion-seen'
   | 'position-not-reported'
   | 'direction-not-known'

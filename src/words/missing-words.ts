@@ -37,6 +37,7 @@ export const missingWords = {
   'motors-not-on': 'motor power was not confirmed on',
   'way-not-free': 'nobody confirmed that the axis has a free way on either side',
   'no-home-switch': 'the machine file names no home switch for this axis',
+  'seek-not-proved': 'the first seek of this axis was not proved, so it is not sent home',
   'no-motion-seen': 'the stream showed no motion',
   'position-not-reported': 'the stream does not report the position of this axis',
   'direction-not-known': 'nobody saw which way the tool went, and no proved switch marks it',

@@ -67,6 +67,7 @@ export class Workplace {
         if (event.kind !== 'reading') events.push(event);
         if (stopAt?.(event)) time.after(ms(0), () => take({ kind: 'gone' }));
         else if (event.kind === 'ask') person.asked(event.id, event.ask);
+        else if (event.kind === 'danger') person.danger();
       },
       close: () => {},
     };

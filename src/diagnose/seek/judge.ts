@@ -2,12 +2,15 @@ import type { EvidenceLevel } from '../../model/verdict.ts';
 import { type Candidates, candidatesFor } from './candidates.ts';
 import type { Features } from './features.ts';
 import { observe, type SeekEvidence } from './observe.ts';
+import type { SeekRoles } from './roles.ts';
 import type { SeekFindingKind, SituationName } from './situations/situation.ts';
 
 /** What the seeks of one axis come to. */
 export interface SeekJudgement {
   readonly features: Features;
   readonly candidates: Candidates;
+  /** Those of them that this check is about. */
+  readonly own: readonly SituationName[];
   /** Sound, faulty whichever candidate it is, not yet told apart, or contradicting itself. */
   readonly says: 'sound' | 'faulty' | 'open' | 'contradictory';
   readonly findings: readonly SeekFinding[];
@@ -32,14 +35,22 @@ export type DirectionKnown =
 /** Only a measurement or a long look tells these from a sound seek; they are other checks' business. */
 const leftToOthers: ReadonlySet<SituationName> = new Set(['scale-off', 'sags-at-start']);
 
-export function judgeSeek(evidence: SeekEvidence): SeekJudgement {
-  const features = observe(evidence);
-  const candidates = candidatesFor(features, evidence.roles);
-  const own = candidates.left.filter(({ name }) => !leftToOthers.has(name));
+export const judgeSeek = (evidence: SeekEvidence): SeekJudgement =>
+  judgeFeatures(observe(evidence), evidence.roles);
+
+/** `others`: situations that are the business of another check. */
+export function judgeFeatures(
+  features: Features,
+  roles: SeekRoles,
+  others: readonly SituationName[] = [],
+): SeekJudgement {
+  const candidates = candidatesFor(features, roles);
+  const own = candidates.left.filter(({ name }) => !leftToOthers.has(name) && !others.includes(name));
   const isOpen = own.some(({ name }) => name === 'healthy');
   return {
     features,
     candidates,
+    own: own.map(({ name }) => name),
     says: own.length === 0 ? 'contradictory' : isOpen ? (own.length === 1 ? 'sound' : 'open') : saysOf(own),
     findings: isOpen ? [] : findingsOf(own),
     direction: directionOf(features),

@@ -1,0 +1,131 @@
+import type { Finding, MotionKind } from '../../model/finding.ts';
+import { type HomingFacts, type HomingPart, homingParts } from '../../model/homing-facts.ts';
+import type { Facts, Missing, Verdict } from '../../model/verdict.ts';
+import type { HomingCycle } from '../homing/cycle.ts';
+import { judgeHoming } from '../homing/judge.ts';
+import { reactionOf } from '../homing/reaction.ts';
+import { tellsMost } from '../procedures/look-apart.ts';
+import { dangerOf } from '../seek/guard.ts';
+import { judgeSeek, type SeekJudgement } from '../seek/judge.ts';
+import { mayRunOn } from '../seek/limits.ts';
+import type { SeekRun } from '../seek/run.ts';
+import { axisTrackOf } from './axis-track.ts';
+import type { HomingItem } from './homing-evidence.ts';
+import { motionFinding } from './motion-finding.ts';
+import { statusOf, withoutEvidence } from './status.ts';
+
+/** What the homings of one axis came to: the figures of the last one, and what all of them show. */
+export function judgeHomingItem(item: HomingItem): Verdict {
+  const of = { check: 'homing', subject: item.axis } as const;
+  const last = item.runs.at(-1);
+  if (!last) return withoutEvidence(of, item.missing ?? 'stopped');
+  const judged = judgeSeek({
+    roles: item.roles,
+    runs: item.runs,
+    mapProved: item.mapProved,
+    answers: item.answers,
+    orderWrong: item.orderIssues.length > 0,
+  });
+  const findings = findingsOf(item, last, judged);
+  const status = statusOf(findings);
+  const facts = factsOf(item, last);
+  const trips = item.runs.filter(({ cycle }) => cycle.trip).length;
+  const evidence = trips >= 3 ? 'repeated' : trips > 0 ? 'edge' : 'commanded';
+  const common = { ...of, evidence, findings, facts, traces: [] } as const;
+  if (status === 'failed') return { ...common, status, missing: [] };
+  const missing = missingOf(item, last, judged);
+  if (missing) return { ...common, status: 'inconclusive', missing: [missing] };
+  return { ...common, status, missing: [] };
+}
+
+function findingsOf(item: HomingItem, { cycle }: SeekRun, judged: SeekJudgement): readonly Finding[] {
+  const { axis, alarms, roles } = item;
+  const { own, features } = judged;
+  const apart = tellsMost(judged);
+  const faulty = own.filter((name) => name !== 'healthy');
+  const kinds = new Map<MotionKind, Finding>();
+  const add = (kind: MotionKind, fact: Partial<Parameters<typeof motionFinding>[1]>) => {
+    if (!kinds.has(kind)) kinds.set(kind, motionFinding(kind, { axis, candidates: [], apart: [], ...fact }));
+  };
+  for (const alarm of alarms.filter(({ kind }) => kind !== 'heads-away' || features.trip !== 'own'))
+    add(dangerOf[alarm.kind], {
+      candidates: faulty,
+      apart,
+      ...('input' in alarm && { input: alarm.input }),
+      ...(alarm.kind === 'pushes-on' && { by: alarm.by }),
+    });
+  if (reaction(item, cycle) === 'not-acted-on') add('not-acted-on', { input: cycle.input });
+  else if (judged.says === 'faulty' && features.seen !== 'gap')
+    for (const { kind, situations } of judged.findings)
+      if (kind !== 'scale-off' && !(kinds.size > 0 && (kind === 'no-trip' || kind === 'no-reversal')))
+        add(kind, { candidates: situations, apart });
+  for (const { kind } of judgeHoming(cycle, roles.overtravel).issues)
+    if (kind === 'slow-not-slower' || (kind === 'ends-in-fault' && kinds.size === 0)) add(kind, {});
+  return [...kinds.values()];
+}
+
+function missingOf({ missing }: HomingItem, { cycle }: SeekRun, judged: SeekJudgement): Missing | undefined {
+  const { features, own, says } = judged;
+  if (features.seen === 'gap') return 'stream-broke-off';
+  if (says === 'contradictory') return 'contradictory';
+  if (!cycle.approach && cycle.zero.kind !== 'jump') return missing ?? 'no-motion-seen';
+  if (says === 'faulty') return undefined;
+  const wasThere = features.reached !== 'no';
+  return own.includes('healthy') && cycle.trip && wasThere ? undefined : 'not-told-apart';
+}
+
+function reaction({ roles }: HomingItem, cycle: HomingCycle) {
+  const { axis } = roles;
+  const speed = Math.abs(cycle.approach?.speed?.value ?? 0);
+  return reactionOf(cycle, mayRunOn(speed, axis.acceleration, axis.reaction, axis.step ?? stepUnknown));
+}
+const stepUnknown = 0.05 as Parameters<typeof mayRunOn>[3];
+
+function factsOf(item: HomingItem, { cycle }: SeekRun): Facts {
+  const { figures } = judgeHoming(cycle, item.roles.overtravel);
+  const seen: Readonly<Record<HomingPart, unknown>> = {
+    'off the switch': cycle.freed,
+    approach: cycle.approach,
+    trip: cycle.trip,
+    stop: cycle.trip && cycle.stop,
+    'back-off': cycle.backOff,
+    clear: cycle.clear,
+    'slow approach': cycle.slowApproach,
+    'slow trip': cycle.slowTrip,
+    release: cycle.release,
+    'slow clear': cycle.slowClear,
+    'zero set': cycle.zero.kind === 'jump' ? cycle.zero : undefined,
+  };
+  const homing: HomingFacts = {
+    axis: item.axis,
+    unit: item.roles.axis.kind === 'rotary' ? 'degrees' : 'mm',
+    input: cycle.input,
+    cycles: item.runs.length,
+    seen: homingParts.filter((part) => seen[part] !== undefined),
+    ...withoutUndefined(figures),
+    zero: cycle.zero.kind,
+    reaction: reaction(item, cycle),
+    ...(item.order && { order: item.order }),
+  };
+  const tracks = item.runs.slice(-1).flatMap((run) => trackOf(item, run) ?? []);
+  return { homing, ...(tracks.length > 0 && { tracks }) };
+}
+
+function withoutUndefined<T extends object>(given: T): T {
+  return Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined)) as T;
+}
+
+function trackOf({ roles, alarms }: HomingItem, { window, motion, rest, cycle }: SeekRun) {
+  return axisTrackOf({
+    axis: roles.axis,
+    label: 'homing',
+    window,
+    motion,
+    rest,
+    wanted: roles.home,
+    others: [...roles.farEnd, ...roles.probes, ...roles.stops],
+    expected: roles.toward,
+    cycle,
+    alarmed: alarms.find(({ arrived }) => arrived >= window.from && arrived <= window.to)?.arrived,
+  });
+}
