@@ -42,7 +42,10 @@ export function factsOf(parts: FactsParts): SessionFacts {
     dialogue: dialogueOf(records),
     register,
     stream: statistics.facts(lines),
-    wirings: wiringsOf(machine, verdicts),
+    // Computed where somebody shows it: it takes longer than all the judging.
+    get wirings() {
+      return wiringsOf(machine, verdicts);
+    },
     sent,
     stopped,
   };
