@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import type { Ask } from '../../src/model/ask.ts';
 import { remarksOf, summaryLines } from '../../src/session/learning/remarks.ts';
 import { writeDescription } from '../../src/transport/stream/description/write.ts';
@@ -7,6 +7,7 @@ import { eachNamed, retelling } from './retelling.ts';
 import { drawnFrom, runSeed } from './run-seed.ts';
 import { type LearnRun, learnOn } from './stand.ts';
 
+vi.setConfig({ testTimeout: 120_000 });
 const seed = runSeed + 300;
 type Says = (ask: Ask) => 'yes' | 'no' | 'not-sure' | undefined;
 const isAbout = (ask: Ask, topic: string) => ask.action === 'confirm' && ask.topic === topic;
