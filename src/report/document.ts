@@ -70,6 +70,8 @@ export interface SchematicDrawing {
 /** What a motion check saw, to be drawn from typed facts alone. */
 export type Picture =
   | { readonly of: 'track'; readonly track: AxisTrack }
+  /** A part of a track that stands before it, drawn larger; it says nothing more. */
+  | { readonly of: 'close-up'; readonly track: AxisTrack }
   | { readonly of: 'envelope'; readonly facts: EnvelopeFacts }
   | { readonly of: 'repeat'; readonly facts: RepeatFacts }
   | { readonly of: 'sketch'; readonly sketch: SketchOf };

@@ -1,7 +1,7 @@
 import { traceText } from '../words/trace-words.ts';
 import { schematicText } from '../words/wiring/schematic-words.ts';
 import { stateWords } from '../words/wiring/study-words.ts';
-import { type Block, type Cell, isMark, type Section, type Table } from './document.ts';
+import { type Block, type Cell, isMark, type Picture, type Section, type Table } from './document.ts';
 import { pictureText } from './drawings/picture.tsx';
 import { plain } from './markdown-text.ts';
 import type { ReportRecord } from './record.ts';
@@ -52,12 +52,17 @@ function blockLines(block: Block, loud: boolean): readonly string[] {
         '',
       ];
     case 'pictures':
-      return [...block.pictures.map((picture) => `- ${plain(pictureText(picture))}`), ''];
+      return [...block.pictures.flatMap(pictureLines), ''];
     case 'space':
       return [];
     case 'group':
       return [`### ${plain(block.heading)}`, '', ...block.blocks.flatMap((each) => blockLines(each, false))];
   }
+}
+
+function pictureLines(picture: Picture): readonly string[] {
+  const told = pictureText(picture);
+  return told === undefined ? [] : [`- ${plain(told)}`];
 }
 
 const blank = '\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_';

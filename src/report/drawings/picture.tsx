@@ -13,6 +13,7 @@ import { SketchView } from './sketch/sketch-view.tsx';
 export function PictureView({ picture, id }: { readonly picture: Picture; readonly id: string }) {
   switch (picture.of) {
     case 'track':
+    case 'close-up':
       return <TrackView track={picture.track} id={id} />;
     case 'envelope':
       return <EnvelopeView facts={picture.facts} id={id} />;
@@ -23,11 +24,13 @@ export function PictureView({ picture, id }: { readonly picture: Picture; readon
   }
 }
 
-/** The same picture in words, for those who cannot see it and for formats that draw nothing. */
-export function pictureText(picture: Picture): string {
+/** The same picture in words, for those who cannot see it and for formats that draw nothing; undefined where another says it already. */
+export function pictureText(picture: Picture): string | undefined {
   switch (picture.of) {
     case 'track':
       return trackText(picture.track);
+    case 'close-up':
+      return undefined;
     case 'envelope':
       return envelopeText(picture.facts);
     case 'repeat':

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { motionSentences } from '../../words/motion/track-words.ts';
 import { type Block, type Cell, isMark, type Table } from '../document.ts';
 import { PictureView } from '../drawings/picture.tsx';
 import { Schematic } from '../drawings/schematic/schematic.tsx';
@@ -68,6 +69,7 @@ export function BlockView({ block, id }: { readonly block: Block; readonly id: s
         <div class="pictures">
           {block.pictures.map((picture, i) => (
             <figure key={`${id}-${i}`}>
+              {picture.of === 'close-up' ? <figcaption>{motionSentences.closeUp}</figcaption> : null}
               <PictureView picture={picture} id={`${id}-${i}`} />
             </figure>
           ))}

@@ -53,6 +53,7 @@ figcaption { margin-bottom: 0.15rem; font-size: 0.8rem; color: #333; }
 figure svg { display: block; width: 100%; height: auto; }
 .schematics { display: grid; grid-template-columns: repeat(2, 1fr); gap: 1.3rem 2rem; margin: 1rem 0 1.4rem; }
 .pictures { margin: 0.8rem 0 1rem; max-width: 46rem; }
+.pictures figure + figure { margin-top: 0.9rem; }
 .space { height: 10rem; margin: 0.8rem 0; border: 1px solid #777; }
 .own-page { margin-top: 2.6rem; padding: 0 1.2rem 1rem; border: 3px solid #111; font-weight: 700; }
 .own-page td:last-child { font-weight: 400; }

@@ -2,6 +2,7 @@ import { type SectionId, sectionWords } from '../../words/record-words.ts';
 import { type Block, list, type Section, text } from '../document.ts';
 import type { ReportRecord } from '../record.ts';
 import { annexBlocks } from './annex.ts';
+import { causeBlocks } from './cause.ts';
 import { circuitBlocks } from './circuits.ts';
 import {
   acceptanceBlocks,
@@ -26,6 +27,7 @@ import { verdictBlocks } from './verdicts.ts';
 const contents = {
   summary: summaryBlocks,
   open: openBlocks,
+  cause: causeBlocks,
   changes: changeBlocks,
   identity: identityBlocks,
   people: peopleBlocks,

@@ -9,6 +9,7 @@ import {
   trackLabels,
 } from '../../words/motion/track-words.ts';
 import { type Block, type Table, text } from '../document.ts';
+import { closeUp } from '../drawings/motion/close-up.ts';
 import type { ReportRecord } from '../record.ts';
 import { factsIn } from './axis-facts.ts';
 
@@ -29,11 +30,15 @@ function groupsOf(tracks: readonly AxisTrack[]): readonly Block[] {
     const alike = tracks.filter(({ label }) => label === track.label);
     const nth = alike.length > 1 ? ` ${alike.indexOf(track) + 1}` : '';
     const events = eventTable(track);
+    const close = closeUp(track);
     return {
       kind: 'group',
       heading: `${track.axis}: ${trackLabels[track.label].toLowerCase()}${nth}`,
       blocks: [
-        { kind: 'pictures', pictures: [{ of: 'track', track }] },
+        {
+          kind: 'pictures',
+          pictures: [{ of: 'track', track }, ...(close ? [{ of: 'close-up' as const, track: close }] : [])],
+        },
         ...(events.rows.length === 0 ? [] : [events]),
         text(expectedText(track)),
       ],

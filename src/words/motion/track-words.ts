@@ -82,5 +82,6 @@ export const motionSentences = {
   none: 'NOT TESTED. No motion was watched: which way each axis runs, and what its switches do on the way, is unknown.',
   commanded:
     'Positions are what the controller commanded, not where the tool was: a motor that stalls or turns the wrong way draws the same line.',
+  closeUp: 'The same, from the first event to the last, drawn larger.',
   key: 'Filled square: its switch trips. Cross: another switch trips. Open square: a switch frees. Open circle: it turns back. Diamond: the numbers are set anew. Bar: the person was told to stop it. A grey band is the time between the last report before a change and the first after it. The arrow at the right is the expected way.',
 } as const;

@@ -11,20 +11,22 @@ export function EndView({
   end,
   unit,
   hatch,
+  top,
 }: {
   readonly plot: EndPlot;
   readonly end: End;
   readonly unit: EnvelopeFacts['unit'];
   readonly hatch: string;
+  /** Where its name and ruler stand. */
+  readonly top: number;
 }) {
   const { from, to, base, metal, ruler } = plot;
-  const title = plot.spans.reduce((top, { y }) => Math.min(top, y), base - 20) - 28;
   return (
     <g>
-      <text x={from} y={title} font-weight="600">
+      <text x={from} y={top} font-weight="600">
         {endWords[end]}
       </text>
-      {ruler === undefined ? null : <Ruler ruler={ruler} from={from} to={to} y={title - 4} unit={unit} />}
+      {ruler === undefined ? null : <Ruler ruler={ruler} from={from} to={to} y={top - 4} unit={unit} />}
       {plot.items.length === 0 ? (
         <text x={from} y={base}>
           {envelopeLabels.unknown}
@@ -51,6 +53,9 @@ export function EndView({
     </g>
   );
 }
+
+/** Keeps a text legible where a thin line runs behind it. */
+const halo = { stroke: '#fff', 'stroke-width': '3', 'paint-order': 'stroke' } as const;
 
 function Ruler({
   ruler,
@@ -82,7 +87,7 @@ function SpanView({ span, base }: { readonly span: EndSpan; readonly base: numbe
       <path d={`M${low},${span.y - 4}v8m0,-4H${high}m0,-4v8`} fill="none" stroke="#000" stroke-width="0.9" />
       <line x1={span.from} y1={span.y + 4} x2={span.from} y2={base} stroke="#bbb" stroke-width="0.7" />
       <line x1={span.to} y1={span.y + 4} x2={span.to} y2={base} stroke="#bbb" stroke-width="0.7" />
-      <text x={span.labelX} y={span.y - 7} text-anchor="middle">
+      <text x={span.labelX} y={span.y - 7} text-anchor="middle" {...halo}>
         {span.label}
       </text>
     </g>
@@ -107,7 +112,7 @@ function ItemView({
         stroke="#777"
         stroke-width="0.7"
       />
-      <text x={item.labelX} y={item.labelY} text-anchor="middle">
+      <text x={item.labelX} y={item.labelY} text-anchor="middle" {...halo}>
         {visible(item.label)}
       </text>
       <line

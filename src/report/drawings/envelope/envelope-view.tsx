@@ -7,11 +7,14 @@ import { stripPlot } from './strip-plot.ts';
 import { StripView } from './strip-view.tsx';
 
 const width = 640;
+/** As many lengths above an end as there can be, each in a row of this height. */
+const spanRow = 25;
 
 /** One axis as SVG: the whole of it in a strip, and below each end to a scale of its own. Black and grey, told apart by shape. */
 export function EnvelopeView({ facts, id }: { readonly facts: EnvelopeFacts; readonly id: string }) {
   const strip = stripPlot(facts, 12, width - 12);
-  const base = strip.bottom + 128;
+  const top = strip.bottom + 26;
+  const base = top + 28 + 3 * spanRow;
   const hatch = `${id}-h`;
   const plots = {
     negative: endPlot(facts, 'negative', { from: 12, to: 304, base }),
@@ -33,8 +36,8 @@ export function EnvelopeView({ facts, id }: { readonly facts: EnvelopeFacts; rea
         <path d="M0,0v6" stroke="#000" stroke-width="1.6" />
       </pattern>
       <StripView plot={strip} hatch={hatch} />
-      <EndView plot={plots.negative} end="negative" unit={facts.unit} hatch={hatch} />
-      <EndView plot={plots.positive} end="positive" unit={facts.unit} hatch={hatch} />
+      <EndView plot={plots.negative} end="negative" unit={facts.unit} hatch={hatch} top={top} />
+      <EndView plot={plots.positive} end="positive" unit={facts.unit} hatch={hatch} top={top} />
     </svg>
   );
 }

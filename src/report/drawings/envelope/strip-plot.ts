@@ -33,7 +33,7 @@ export interface StripPart {
 
 const fontSize = 11;
 const rowHeight = 15;
-const partHeight = 17;
+const partHeight = 32;
 const top = 14;
 const cut = (value: number): number => Math.round(value * 100) / 100;
 

@@ -59,7 +59,6 @@ function PartView({
 }) {
   const { y } = part;
   const width = (a: number, b: number) => Math.max(Math.round((b - a) * 100) / 100, 1);
-  const labelFits = to - part.to > 130;
   return (
     <g>
       <rect
@@ -74,11 +73,7 @@ function PartView({
       {part.outside.map((each) => (
         <rect key={each.from} x={each.from} y={y - 8} width={width(each.from, each.to)} height="8" />
       ))}
-      <text
-        x={labelFits ? part.to + 6 : Math.max(part.from - 6, from + 130)}
-        y={y}
-        text-anchor={labelFits ? 'start' : 'end'}
-      >
+      <text x={Math.round(Math.max(from, Math.min(part.from, to - 220)) * 100) / 100} y={y + 13}>
         {visible(part.outside.length > 0 ? `${part.label}: filled part is outside` : part.label)}
       </text>
     </g>

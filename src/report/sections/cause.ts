@@ -1,0 +1,61 @@
+import { listed } from '../../words/figures.ts';
+import {
+  causeSentences,
+  causeTitle,
+  evidenceText,
+  fixText,
+  retestText,
+  searchHint,
+  troubleshootCommand,
+  whatHappened,
+} from '../../words/cause/cause-words.ts';
+import { faultWords } from '../../words/wiring/fault-words.ts';
+import { type Block, list, strong, text } from '../document.ts';
+import type { ReportRecord } from '../record.ts';
+import type { VerdictRecord } from '../schema/verdict.ts';
+
+/** What a search came to, with all it rests on; without one, how to begin it for each switch that failed. */
+export function causeBlocks({ verdicts }: ReportRecord): readonly Block[] {
+  const found = verdicts.flatMap(searched);
+  if (found.length > 0) return found;
+  const failed = verdicts.filter(
+    ({ check, status }) => status === 'failed' && (check === 'press' || check === 'open-wire'),
+  );
+  const subjects = [...new Set(failed.map(({ subject }) => subject))];
+  if (subjects.length === 0) return [text('No cause was looked for in this session.')];
+  const folder = '<this session’s folder>';
+  return [text(searchHint), list(subjects.map((subject) => troubleshootCommand(subject, folder)))];
+}
+
+function searched({ subject, facts }: VerdictRecord): readonly Block[] {
+  const { cause } = facts;
+  if (!cause) return [];
+  const [head = '', ...more] = causeSentences(cause);
+  const { causes, evidence, ruledOut } = cause;
+  const speaking = (speaks: 'for' | 'against'): readonly Block[] => {
+    const said = evidence.filter((each) => each.speaks === speaks).map(evidenceText);
+    return said.length === 0 ? [] : [text(speaks === 'for' ? 'For it:' : 'Against it:'), list(said)];
+  };
+  const fixes = causes.map((each) => {
+    const what = whatHappened(each).join(' ');
+    return `${causeTitle(each)}. ${what === '' ? '' : `${what} `}To mend it: ${fixText(each)}`;
+  });
+  const others = evidence.filter(({ speaks }) => speaks === 'neither').map(evidenceText);
+  const titles = ruledOut.map((each) => faultWords[each].title.toLowerCase());
+  return [
+    {
+      kind: 'group',
+      heading: subject,
+      blocks: [
+        strong(head),
+        ...more.map(text),
+        list(fixes),
+        ...speaking('for'),
+        ...speaking('against'),
+        ...(others.length === 0 ? [] : [text('Seen too, and telling neither way:'), list(others)]),
+        ...(titles.length === 0 ? [] : [text(`Ruled out: ${listed(titles)}.`)]),
+        text(retestText(cause)),
+      ],
+    },
+  ];
+}
