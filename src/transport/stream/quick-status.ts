@@ -16,6 +16,7 @@ export class QuickStatus implements StatusSentence {
   /** Where the line ended: its LF. */
   end = 0;
   private readonly inputs = new QuickInputs();
+  private readonly places = new Float64Array(longestText);
 
   get activity(): Activity {
     return this.inputs.activity;
@@ -48,7 +49,7 @@ export class QuickStatus implements StatusSentence {
     const taken = this.inputs.read(piece, at + 1);
     if (taken === 0) return false;
     at += 1 + taken;
-    const positions: number[] = [];
+    let axes = 0;
     for (byte = bytes[at] ?? 0; byte === COMMA; ) {
       byte = bytes[++at] ?? 0;
       const minus = byte === MINUS;
@@ -67,22 +68,32 @@ export class QuickStatus implements StatusSentence {
         // Both are whole and below 2^53, so the quotient is the very number that the digits spell.
         value = (value * scale + part) / scale;
       }
-      positions.push(minus ? 0 - value : value);
+      this.places[axes++] = minus ? 0 - value : value;
     }
-    if (byte !== STAR || positions.length > 9 || bytes[at + 3] !== LF || at - from > longestText - 3)
-      return false;
+    if (byte !== STAR || axes > mostAxes || bytes[at + 3] !== LF || at - from > longestText - 3) return false;
     const sum = xorBetween(piece, from + 1, at);
     if (hexDigit(bytes[at + 1]) !== sum >> 4 || hexDigit(bytes[at + 2]) !== (sum & 15)) return false;
     this.seq = seq;
     this.ms = ms;
-    this.positions = positions;
+    this.keepPlaces(axes);
     this.end = at + 3;
     return true;
+  }
+
+  /** Machines stand most of the time: then the list is the one before. Three axes are the rule, and a list of known length is made soonest. */
+  private keepPlaces(axes: number): void {
+    const { places, positions } = this;
+    let same = positions.length === axes;
+    for (let i = 0; same && i < axes; i++) same = positions[i] === places[i];
+    if (same) return;
+    const [x = 0, y = 0, z = 0] = [places[0], places[1], places[2]];
+    this.positions = axes === 3 ? [x, y, z] : Array.from(places.subarray(0, axes));
   }
 }
 
 const [LF, STAR, COMMA, MINUS, POINT, ZERO, NINE] = [0x0a, 0x2a, 0x2c, 0x2d, 0x2e, 0x30, 0x39];
 const longestText = 239;
+const mostAxes = 9;
 /** The two words overlap: together they are `$PTWRS,`. */
 const [opening, address] = [wordOf('$PTW'), wordOf('WRS,')];
 const powers = [1, 10, 100, 1000, 1e4, 1e5, 1e6];
