@@ -40,10 +40,10 @@ export const namesIn = (given: readonly string[]): readonly string[] => [
   ),
 ];
 
-/** The checks asked for, in the order of the house; without any, all this version has. */
+/** The checks asked for, in the order of the house; `all`, or none at all, are all this version has. */
 export function checksOption(given: readonly string[], has: readonly CheckName[]): readonly CheckName[] {
   const names = namesIn(given);
-  if (given.length === 0) return has;
+  if (given.length === 0 || names.includes('all')) return has;
   for (const name of names) {
     if (has.some((each) => each === name)) continue;
     const later = checkNames.some((each) => each === name);

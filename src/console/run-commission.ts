@@ -52,6 +52,7 @@ export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> 
       resume: flags.resume === true,
       machineText,
       streamText,
+      programText: flags.program === undefined ? undefined : textOfFile(flags.program),
       ...scope,
       toolVersion: toolVersion(),
       startedUtc,

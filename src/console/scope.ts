@@ -1,4 +1,4 @@
-import { registered } from '../diagnose/checks/registry.ts';
+import { registered, usual } from '../diagnose/checks/registry.ts';
 import type { Machine } from '../model/machine.ts';
 import { ToolError } from '../model/tool-error.ts';
 import type { CheckName } from '../model/verdict.ts';
@@ -12,21 +12,23 @@ export interface Scope {
   readonly presses: number;
   readonly restSeconds: number;
   readonly only: readonly string[] | undefined;
+  readonly cycles?: number | undefined;
 }
 
-export const usualScope: Scope = { checks: registered, presses: 3, restSeconds: 10, only: undefined };
+export const usualScope: Scope = { checks: usual, presses: 3, restSeconds: 10, only: undefined };
 
 /** The scope that was asked for; a session that is gone on with keeps its own, and asking for another is refused. */
 export function scopeOf(flags: CommissionFlags, machine: Machine, resumed: SessionHeader | undefined): Scope {
-  const { checks = [], presses, rest, only = [] } = flags;
+  const { checks = [], presses, rest, cycles, only = [] } = flags;
   const own: Scope = resumed ? { ...resumed, only: resumed.only } : usualScope;
   const asked: Scope = {
     checks: checks.length === 0 ? own.checks : checksOption(checks, registered),
     presses: presses === undefined ? own.presses : countOption('presses', presses, 1, 30),
     restSeconds: rest === undefined ? own.restSeconds : timeOption('rest', rest, 1, 600),
+    cycles: cycles === undefined ? own.cycles : countOption('cycles', cycles, 3, 100),
     only: only.length === 0 ? own.only : onlyOption(only, machine),
   };
-  const names = ['checks', 'presses', 'restSeconds', 'only'] as const;
+  const names = ['checks', 'presses', 'restSeconds', 'only', 'cycles'] as const;
   const unlike = names.find((name) => JSON.stringify(asked[name]) !== JSON.stringify(own[name]));
   if (resumed && unlike !== undefined) {
     const option = `--${unlike.replace('Seconds', '')}`;

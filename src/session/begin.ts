@@ -41,6 +41,8 @@ export function begin(options: CommissionOptions): Beginning {
     restSeconds,
     only,
     search,
+    cycles,
+    programText,
     toolVersion,
     startedUtc,
   } = options;
@@ -56,11 +58,13 @@ export function begin(options: CommissionOptions): Beginning {
     presses,
     restSeconds,
     ...(only && { only: [...only] }),
+    ...(cycles !== undefined && { cycles }),
+    ...(programText !== undefined && { programHash: sha256(programText) }),
     ...(search && { search: { ...search, earlier: [...search.earlier] } }),
   };
   const machine = machineOf(machineText);
   return {
-    folder: SessionFolder.create(options.folder, header, machineText, streamText),
+    folder: SessionFolder.create(options.folder, header, machineText, streamText, programText),
     saved: undefined,
     machine,
     header,
@@ -70,7 +74,7 @@ export function begin(options: CommissionOptions): Beginning {
 /** Evidence gathered under one machine file or one set of rules is not gone on with under another. */
 function refuseIfChanged(
   { header, retraced }: SavedSession,
-  { machineText, streamText }: CommissionOptions,
+  { machineText, streamText, programText }: CommissionOptions,
 ): void {
   const refuse = (what: string, tryNext: string): never => {
     throw new ToolError('session-differs', what, tryNext);
@@ -85,6 +89,12 @@ function refuseIfChanged(
     refuse(
       'The stream description is not the one this session began with.',
       'Leave out --stream to go on with its copy, or begin a new session.',
+    );
+  }
+  if (programText !== undefined && sha256(programText) !== header.programHash) {
+    refuse(
+      'The program is not the one this session began with.',
+      'Leave out --program to go on with its copy, or begin a new session.',
     );
   }
   if (header.rules !== rulesVersion) {

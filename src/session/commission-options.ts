@@ -19,6 +19,10 @@ export interface CommissionOptions {
   readonly only: readonly string[] | undefined;
   /** The cause of one input's trouble is sought before the checks, which are then its re-test. */
   readonly search?: SearchOrder | undefined;
+  /** Homings watched by the repeat check; left out: as many as is usual. */
+  readonly cycles?: number | undefined;
+  /** An RS-274 program that is to fit the machine. */
+  readonly programText?: string | undefined;
   readonly toolVersion: string;
   /** UTC, ISO 8601; read once from a clock by the caller, used only where a session begins. */
   readonly startedUtc: string;

@@ -50,7 +50,7 @@ async function run(options: CommissionOptions): Promise<CommissionOutcome> {
     reader,
     recorder,
     machine,
-    course: saved?.course ?? courseOf(header, machine),
+    course: saved?.course ?? courseOf(header, machine, folder.programText()),
     saved,
   });
   recorder.close();

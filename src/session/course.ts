@@ -17,6 +17,8 @@ export interface CourseOptions {
   readonly presses: number;
   readonly rest: Seconds;
   readonly only: readonly Subject[] | undefined;
+  readonly cycles?: number | undefined;
+  readonly program?: string | undefined;
 }
 
 /**
@@ -175,12 +177,14 @@ export class Course {
   }
 
   private scene(): Scene {
-    const { machine, presses, rest, only, checks } = this.options;
+    const { machine, presses, rest, only, checks, cycles, program } = this.options;
     return {
       machine,
       presses,
       rest,
       only,
+      cycles,
+      program,
       out: this.register,
       checks: checks.map((check) => check.name),
       known: this.known,

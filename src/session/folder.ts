@@ -22,6 +22,10 @@ export const headerSchema = z.object({
   presses: z.int().positive(),
   restSeconds: z.number().positive(),
   only: z.array(z.string()).optional(),
+  /** Left out: as many homings as is usual. */
+  cycles: z.int().positive().optional(),
+  /** Left out: no program was given. */
+  programHash: z.string().optional(),
   /** Where the cause of one input's trouble is sought. */
   search: searchOrderSchema.optional(),
 });
@@ -33,6 +37,7 @@ const names = {
   header: 'session.json',
   machine: 'machine.yaml',
   stream: 'stream.yaml',
+  program: 'program.txt',
   capture: 'capture.log',
   journal: 'journal.ndjson',
 } as const;
@@ -54,12 +59,14 @@ export class SessionFolder {
     header: SessionHeader,
     machineText: string,
     streamText?: string,
+    programText?: string,
   ): SessionFolder {
     const folder = new SessionFolder(path);
     folder.refuseIfFilled();
     mkdirSync(path, { recursive: true });
     folder.write(names.machine, machineText);
     if (streamText !== undefined) folder.write(names.stream, streamText);
+    if (programText !== undefined) folder.write(names.program, programText);
     for (const name of [names.capture, names.journal]) writeFileSync(folder.file(name), '', { flag: 'a' });
     folder.write(names.header, `${JSON.stringify(header, null, 2)}\n`);
     return folder;
@@ -102,6 +109,11 @@ export class SessionFolder {
   /** The stream description; undefined where the session reads the native sentences. */
   streamText(): string | undefined {
     return this.header().streamHash === undefined ? undefined : this.read(names.stream);
+  }
+
+  /** The RS-274 program that is to fit the machine; undefined where none was given. */
+  programText(): string | undefined {
+    return this.header().programHash === undefined ? undefined : this.read(names.program);
   }
 
   journalText(): string {

@@ -35,10 +35,10 @@ export interface SavedSession {
   readonly captureHash: string;
 }
 
-export function courseOf(header: SessionHeader, machine: Machine): Course {
-  const { checks: names, presses, restSeconds, only, search } = header;
+export function courseOf(header: SessionHeader, machine: Machine, program: string | undefined): Course {
+  const { checks: names, presses, restSeconds, only, search, cycles } = header;
   const checks = [...(search ? searchChecks(search) : []), ...checksNamed(names)];
-  return new Course({ machine, checks, presses, rest: seconds(restSeconds), only });
+  return new Course({ machine, checks, presses, rest: seconds(restSeconds), only, cycles, program });
 }
 
 const checksNamed = (names: readonly CheckName[]): readonly AnyCheck[] =>
@@ -60,7 +60,7 @@ export function readSession(folder: SessionFolder): SavedSession {
   const header = folder.header();
   const machine = machineOf(folder.machineText());
   const journal = readJournal(folder.journalText());
-  const course = courseOf(header, machine);
+  const course = courseOf(header, machine, folder.programText());
   const statistics = new StreamStatistics();
   const inputs = new Set<string>();
   const sent: { at: Millis; text: string }[] = [];

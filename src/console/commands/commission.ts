@@ -16,6 +16,8 @@ export const commissionCommand = (done: Run): Command =>
     .option('--checks <checks>', 'only these checks, between commas; repeatable', gather)
     .option('--presses <count>', 'presses of each switch; left out: 3')
     .option('--rest <time>', 'how long the inputs are watched at rest; left out: 10s')
+    .option('--cycles <count>', 'homings watched by the check repeat; left out: 10')
+    .option('--program <file>', 'an RS-274 program that is to fit the machine (check envelope)')
     .option('--out <folder>', 'the session folder; left out: a new one under sessions')
     .option('--resume', 'go on with the session in --out')
     .option('--fault <fault:input>', 'with --port bench: plant a fault; repeatable', gather)

@@ -12,6 +12,8 @@ export interface CommissionFlags {
   readonly checks?: readonly string[];
   readonly presses?: string;
   readonly rest?: string;
+  readonly cycles?: string;
+  readonly program?: string;
   readonly out?: string;
   readonly resume?: boolean;
   readonly allowRequest?: string;

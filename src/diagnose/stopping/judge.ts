@@ -5,7 +5,7 @@ import { fastestThatStops, type Stopping, stoppingDistance } from './distance.ts
 /** What the stop of one axis is judged by. */
 export interface StopQuestion {
   /** The approach, as observed or declared; undefined parts are not known. */
-  readonly approach: Partial<Stopping>;
+  readonly approach: { readonly [Part in keyof Stopping]?: number | undefined };
   /** Ways from trip to standstill seen in the stream, mm, each as well as the reports tell. */
   readonly observed: readonly Interval<Mm>[];
   /** How far the switch may be driven past its trip. */

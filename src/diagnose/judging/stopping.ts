@@ -1,0 +1,88 @@
+import type { Finding } from '../../model/finding.ts';
+import type { Axis, AxisLetter } from '../../model/machine.ts';
+import type { Scene } from '../../model/procedure.ts';
+import type { StoppingFacts } from '../../model/stopping-facts.ts';
+import { told } from '../../model/told.ts';
+import { type Mm, mm } from '../../model/units.ts';
+import type { Verdict } from '../../model/verdict.ts';
+import { axesAsked, unitOf } from '../procedures/axes-asked.ts';
+import { seekRoles } from '../seek/roles.ts';
+import { judgeStopping, type StopJudgement } from '../stopping/judge.ts';
+import { factsOf } from './observed-limits.ts';
+import { statusOf, withoutEvidence } from './status.ts';
+
+/** What was told about the room behind a trip. */
+export interface StoppingItem {
+  readonly axis: AxisLetter;
+  readonly overtravel: Mm | undefined;
+  readonly toHardStop: Mm | undefined;
+}
+
+export function judgeStops(items: readonly StoppingItem[], scene: Scene): readonly Verdict[] {
+  const { machine, known } = scene;
+  return axesAsked(scene)
+    .filter(({ letter }) => (seekRoles(machine, letter, known.answering)?.home.length ?? 0) > 0)
+    .map((axis) => {
+      const item = items.find((each) => each.axis === axis.letter);
+      return item
+        ? verdictOf(axis, item, scene)
+        : withoutEvidence({ check: 'stopping', subject: axis.letter }, 'stopped');
+    });
+}
+
+function verdictOf(axis: Axis, { overtravel, toHardStop }: StoppingItem, scene: Scene): Verdict {
+  const of = { check: 'stopping', subject: axis.letter } as const;
+  const seen = ['homing', 'seek'].flatMap((check) => {
+    const homing = factsOf(check, axis.letter, scene)?.homing;
+    return homing?.stopDistance ? [homing] : [];
+  });
+  // What the stream showed of the speed is nearer to the truth than what the file says.
+  const speed = seen[0]?.approachSpeed?.value ?? perSecond(axis.approachSpeed);
+  const approach = told({ speed, acceleration: axis.acceleration, reaction: axis.reaction });
+  const judged = judgeStopping({
+    approach,
+    observed: seen.flatMap(({ stopDistance }) => stopDistance ?? []),
+    overtravel,
+    toHardStop,
+  });
+  const facts = { stopping: factsFrom(axis, approach, judged, seen.length, overtravel, toHardStop) };
+  const evidence = judged.observed ? 'commanded' : 'configured';
+  const findings: readonly Finding[] =
+    judged.says === 'overruns' && judged.over !== undefined
+      ? [{ kind: 'overruns', axis: axis.letter, candidates: [], apart: [], by: judged.over }]
+      : [];
+  if (judged.says === 'unknown') {
+    const nothing = judged.computed === undefined && judged.observed === undefined;
+    const missing = nothing ? 'speeds-unknown' : judged.room ? 'too-coarse' : 'room-unknown';
+    return withoutEvidence(of, missing, { evidence, facts });
+  }
+  return { ...of, status: statusOf(findings), evidence, findings, missing: [], facts, traces: [] };
+}
+
+const perSecond = (perMinute: number | undefined): number | undefined =>
+  perMinute === undefined ? undefined : perMinute / 60;
+
+const factsFrom = (
+  axis: Axis,
+  approach: Pick<StoppingFacts, 'speed' | 'acceleration' | 'reaction'>,
+  judged: StopJudgement,
+  stops: number,
+  overtravel: Mm | undefined,
+  toHardStop: Mm | undefined,
+): StoppingFacts =>
+  told({
+    axis: axis.letter,
+    unit: unitOf(axis),
+    ...approach,
+    computed: judged.computed,
+    observed: judged.observed && { low: mm(judged.observed.low), high: mm(judged.observed.high) },
+    stops,
+    worseThanDeclared: judged.worseThanDeclared,
+    overtravel,
+    toHardStop,
+    room: judged.room,
+    says: judged.says,
+    over: judged.over,
+    fastest: judged.fastest,
+    halved: judged.halved,
+  });
