@@ -1,7 +1,7 @@
+import { beginSearch } from '../diagnose/cause-finding/begin-search.ts';
 import { candidatesOf } from '../diagnose/cause-finding/candidates.ts';
 import { causeFacts } from '../diagnose/cause-finding/conclude.ts';
 import { type NextTest, nextTests } from '../diagnose/cause-finding/next-tests.ts';
-import { beginSearch } from '../diagnose/cause-finding/troubleshoot.ts';
 import type { CauseFacts, SearchOrder } from '../model/cause-facts.ts';
 import { type Machine, switchOf } from '../model/machine.ts';
 import { causeSentences, causeTitle, evidenceText, fixText, shareText } from '../words/cause/cause-words.ts';

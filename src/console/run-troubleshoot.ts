@@ -1,5 +1,5 @@
+import { beginSearch } from '../diagnose/cause-finding/begin-search.ts';
 import { candidatesOf } from '../diagnose/cause-finding/candidates.ts';
-import { beginSearch } from '../diagnose/cause-finding/troubleshoot.ts';
 import type { SearchOrder } from '../model/cause-facts.ts';
 import { type Machine, switchOf } from '../model/machine.ts';
 import { ToolError } from '../model/tool-error.ts';

@@ -1,7 +1,9 @@
 import { type Status, statuses } from '../model/verdict.ts';
 import { visible } from '../model/visible.ts';
+import { causeSentences } from '../words/cause/cause-words.ts';
 import { headlineWords } from '../words/record-words.ts';
 import { checkWords, statusWord, statusWords, weightWords } from '../words/verdict-words.ts';
+import { axisLines } from './axis-lines.ts';
 import type { ReportRecord } from './record.ts';
 import type { InputRow } from './schema/input-row.ts';
 import { countLines } from './sections/summary.ts';
@@ -18,6 +20,10 @@ export function summaryText(record: ReportRecord): string {
       .filter((row) => worstOn(record, row) === status)
       .flatMap((row) => rowLines(record, row, status)),
   );
+  const axes = axisLines(record, statusWidth).flatMap(({ head, lines }) => [
+    head,
+    ...lines.flatMap((line) => wrapped(line, '    ', '      ')),
+  ]);
   const out = record.stillOut.map(({ subject, at }) => `STILL UNPLUGGED: ${subject} at the ${at}.`);
   const changes = record.changes.flatMap(({ subject, what, from, to }, i) =>
     wrapped(`${i + 1}. ${subject}, ${what}: ${from} -> ${to}`, '  ', '     '),
@@ -30,6 +36,7 @@ export function summaryText(record: ReportRecord): string {
     ...countLines(record).flatMap((line) => wrapped(line, '', '')),
     '',
     ...rows,
+    ...axes,
     ...streamNotes(record),
     ...(changes.length === 0 ? [] : ['', 'Changes to make (the tool makes none):', ...changes]),
     '',
@@ -54,6 +61,7 @@ function rowLines(record: ReportRecord, row: InputRow, status: Status): readonly
     head,
     ...(each.length === 0 ? [] : wrapped(each.join(', '), indent, indent)),
     ...said.flatMap((line) => wrapped(line, indent, `${indent}  `)),
+    ...causeOf(record, row).flatMap((line) => wrapped(line, indent, `${indent}  `)),
     ...nextStep(record, row).flatMap((line) => wrapped(line, indent, `${indent}  `)),
   ];
 }
@@ -68,6 +76,12 @@ function nextStep(record: ReportRecord, { subject }: InputRow): readonly string[
   const step = record.explained.find((each) => each.kind === kind)?.next[0];
   return step === undefined ? [] : [`Next: ${step}`];
 }
+
+/** What a search for the cause of this switch's trouble came to. */
+const causeOf = ({ verdicts }: ReportRecord, { subject }: InputRow): readonly string[] =>
+  verdicts
+    .filter((each) => each.check === 'troubleshoot' && each.subject === subject)
+    .flatMap(({ facts }) => (facts.cause ? causeSentences(facts.cause).slice(0, 1) : []));
 
 const lineOf = ({ weight, title }: ReportRecord['verdicts'][number]['findings'][number]): string =>
   `${weightWords[weight]}: ${title}.`;

@@ -1,6 +1,7 @@
 import type { Verdict } from '../model/verdict.ts';
-import { possibleText } from '../words/cause/cause-words.ts';
+import { causeSentences, possibleText } from '../words/cause/cause-words.ts';
 import { missingWords } from '../words/missing-words.ts';
+import { motionSays } from '../words/motion/motion-says.ts';
 import {
   powerWords,
   pressStatement,
@@ -17,6 +18,7 @@ export function saysOf({ facts, missing }: Verdict): readonly string[] {
     ...(facts.rest ? [restStatement(facts.rest)] : []),
     ...(facts.presses && facts.presses.asked > 0 ? [pressStatement(facts.presses)] : []),
     ...(facts.soak ? [soakStatement(facts.soak)] : []),
+    ...(facts.cause ? causeSentences(facts.cause) : []),
     ...(facts.row ? [`${sentence(rowStatement(facts.row))}.`] : []),
     ...(facts.possible ? [possibleText(facts.possible)] : []),
     ...(facts.contactFound ? [`Found: ${facts.contactFound}.`] : []),
@@ -28,6 +30,7 @@ export function saysOf({ facts, missing }: Verdict): readonly string[] {
     ...(facts.powerShownBy
       ? [`What showed that drive power went: ${powerWords[facts.powerShownBy]} (told).`]
       : []),
+    ...motionSays(facts),
     ...(facts.resolution ? [resolutionStatement(facts.resolution)] : []),
   ];
 }

@@ -21,7 +21,8 @@ function* gather(subject: string, scene: Scene): Procedure<{ readonly isMended: 
     yield { keep: { isMended: false } };
     return;
   }
-  if (causes.every((each) => each.length === 0)) return;
+  // Where it may be that nothing is wrong, there is nothing to mend first: the re-test is one more look.
+  if (causes.some((each) => each.length === 0)) return;
   const ask = { check: 'troubleshoot', action: 'confirm', topic: 'mended', subject, causes } as const;
   const ended = yield* untilUnbroken({ ...ask, seconds: timeToPlug } as Ask, { status: scene.now });
   yield { keep: { isMended: ended.answer === 'yes' } };

@@ -6,10 +6,10 @@ import type { Deed } from '../troubleshooting/deed.ts';
 import { deeds } from '../troubleshooting/deeds/all.ts';
 import { type Hypothesis, hypothesesOf, namesOf } from '../troubleshooting/hypotheses.ts';
 import { Imagined, type Surroundings } from '../troubleshooting/imagined.ts';
+import { hasOtherEnd } from './begin-search.ts';
 import { candidatesOf } from './candidates.ts';
 import { firstSeen, seenOf } from './earlier.ts';
 import { toldBy } from './site.ts';
-import { hasOtherEnd } from './troubleshoot.ts';
 
 type Evidence = SearchOrder['earlier'];
 

@@ -25,9 +25,9 @@ export function seenHeld(window: Window, site: Site, heldByHand = false): Done {
 }
 
 /** What a push and a letting go came to, on this input and on others. */
-export function seenPushed(window: Window, site: Site): Done {
+export function seenPushed(window: Window, isStuck: boolean, site: Site): Done {
   if (track(window, site.of.input).length === 0) return notReported;
-  return seenMoved(excursions(window, site.deaf), false, site);
+  return seenMoved(excursions(window, site.deaf), isStuck, site);
 }
 
 export function seenMoved(moved: readonly Excursion[], isStuck: boolean, site: Site): Done {
@@ -40,10 +40,14 @@ export function seenMoved(moved: readonly Excursion[], isStuck: boolean, site: S
   return { outcome: besides(seen, beside) };
 }
 
+/** More edges than a hand makes, too far apart for bounce. */
+export const isJumping = ({ edges, bounces: close }: Excursion): boolean =>
+  edges > cleanEdges && close < edges / 2;
+
 function pushedAs(own: Excursion, isStuck: boolean, site: Site): string | undefined {
   const there = glimpsed(own.away, site);
   if (there === undefined) return undefined;
-  if (own.edges > cleanEdges && own.bounces < own.edges / 2) return jumps;
+  if (isJumping(own)) return jumps;
   if (isStuck || !own.returned) return stays(there);
   return own.bounces > 0 ? bounces(there) : to(there);
 }

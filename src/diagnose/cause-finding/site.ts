@@ -12,6 +12,8 @@ export interface Site {
   readonly scene: Scene;
   readonly latest: Latest;
   readonly told: Told;
+  /** A pulse this long is sure to meet a report of this stream, ms; infinite where that is not known. */
+  readonly surePulse: number;
   wiring: Wiring;
   /** Inputs that change by themselves. */
   deaf: readonly InputName[];

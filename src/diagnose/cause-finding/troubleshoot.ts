@@ -1,20 +1,20 @@
 import type { CauseFacts, SearchOrder } from '../../model/cause-facts.ts';
-import { inputOf, type Switch, switchOf } from '../../model/machine.ts';
+import { type Switch, switchOf } from '../../model/machine.ts';
 import type { Check, Known, Procedure, Scene } from '../../model/procedure.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
 import { withoutEvidence } from '../judging/status.ts';
 import { flickerAtRest } from '../limits.ts';
-import { type Asking, type Latest, put } from '../procedures/asking.ts';
-import { motorsOff } from '../procedures/motors-off.ts';
+import type { Asking, Latest } from '../procedures/asking.ts';
+import { motorsOff, untilUnbroken } from '../procedures/motors-off.ts';
+import { restMustBeRest } from '../procedures/rest-must-be-rest.ts';
 import { excursions } from '../signal/excursion.ts';
-import { stateIn } from '../signal/track.ts';
-import { forbids } from './allowed.ts';
-import { type Candidates, candidatesOf } from './candidates.ts';
+import { resolutionOf } from '../signal/resolution.ts';
+import { sameState, stateIn } from '../signal/track.ts';
+import { beginSearch, blocked } from './begin-search.ts';
+import { candidatesOf } from './candidates.ts';
 import { causeFacts, type Learnt } from './conclude.ts';
 import { doings } from './doings/all.ts';
 import { restSeconds } from './doings/presses.ts';
-import { prospectFor } from './prospects.ts';
-import { Search } from './search.ts';
 import { seenHeld } from './seen.ts';
 import { type Site, toldBy } from './site.ts';
 
@@ -54,25 +54,28 @@ function* gather(order: SearchOrder, scene: Scene): Procedure<Item> {
   yield* seek(order, site);
 }
 
-/** Hands off first, which is a deed itself: what it reads by itself, and which inputs change with nobody near. */
+/**
+ * Hands off first, which is a deed itself: what it reads by itself, and which inputs change with nobody near. What stands on the
+ * switch is moved off it before that counts.
+ */
 function* listen(of: Switch, scene: Scene, latest: Latest): Asking<(Site & { rest: Learnt }) | undefined> {
-  let ended = yield* put({ check: 'troubleshoot', action: 'hands-off', seconds: restSeconds }, latest);
-  while (ended.by === 'gap')
-    ended = yield* put({ check: 'troubleshoot', action: 'hands-off', seconds: restSeconds }, latest);
-  const { window } = ended;
-  const state = latest.status && stateIn(latest.status, of.input);
-  if (!state) return undefined;
-  const { wirings } = candidatesOf(scene.machine, of);
-  const deaf = excursions(window)
-    .filter(({ edges }) => edges >= flickerAtRest)
-    .map(({ input }) => input);
+  const ask = { check: 'troubleshoot', action: 'hands-off', seconds: restSeconds } as const;
+  let { window } = yield* untilUnbroken(ask, latest);
+  const before = latest.status && stateIn(latest.status, of.input);
+  if (!before) return undefined;
+  yield* restMustBeRest('troubleshoot', of, of.input, scene, latest);
+  const state = (latest.status && stateIn(latest.status, of.input)) ?? before;
+  if (!sameState(before, state)) window = (yield* untilUnbroken(ask, latest)).window;
   const site: Site = {
     of,
     scene,
     latest,
     told: toldBy(state),
-    wiring: wirings[0],
-    deaf,
+    surePulse: resolutionOf(window)?.surePulse ?? Number.POSITIVE_INFINITY,
+    wiring: candidatesOf(scene.machine, of).wirings[0],
+    deaf: excursions(window)
+      .filter(({ edges }) => edges >= flickerAtRest)
+      .map(({ input }) => input),
     answers: false,
     beside: undefined,
     plugConfirmed: undefined,
@@ -85,7 +88,6 @@ function* listen(of: Switch, scene: Scene, latest: Latest): Asking<(Site & { res
 function* seek(order: SearchOrder, site: Site & { readonly rest: Learnt }): Procedure<Item> {
   const { of, scene } = site;
   const candidates = candidatesOf(scene.machine, of);
-  const by = { machine: scene.machine, of, candidates, order };
   let search = beginSearch(order, site, candidates);
   const learnt: Learnt[] = [];
   const notDone: { deed: Learnt['deed']; why: Missing }[] = [];
@@ -115,36 +117,9 @@ function* seek(order: SearchOrder, site: Site & { readonly rest: Learnt }): Proc
     search = search.ruledOut(name, done.kind);
     if (done.ends) return;
   }
-  // What was never to be asked is only worth telling where more than one cause is left.
-  if (facts(true).cause.ended !== 'named')
-    for (const { name } of search.prospect.trials) {
-      const why = forbids(name, by);
-      if (why === 'stop-not-proved' || why === 'circuit-not-declared') notDone.push({ deed: name, why });
-    }
+  notDone.push(...blocked(order, site, candidates, { learnt, notDone }));
   yield { keep: facts(true) };
 }
-
-/** The search as it stands before anything is known. */
-export function beginSearch(
-  order: Pick<SearchOrder, 'history' | 'stopProved'>,
-  { of, scene: { machine }, told }: Pick<Site, 'of' | 'told'> & { readonly scene: Pick<Scene, 'machine'> },
-  candidates: Candidates,
-): Search {
-  const around = { told, otherEnd: hasOtherEnd(of, machine) };
-  const [first, ...others] = candidates.wirings.map((wiring) => prospectFor(wiring, order.history, around));
-  if (!first) throw new RangeError('A switch has at least one wiring that is thought of.');
-  const by = { machine, of, candidates, order };
-  return Search.begin([first, ...others], ({ name }) => forbids(name, by) === undefined);
-}
-
-/** The other end of the switch's axis has an input of its own. */
-export const hasOtherEnd = (of: Switch, machine: Scene['machine']): boolean =>
-  of.axis !== undefined &&
-  machine.inputs.some(
-    ({ name, switches }) =>
-      name !== of.input && switches.some(({ axis, end }) => axis === of.axis && end !== of.end),
-  ) &&
-  inputOf(machine, of.input)?.joined === 'single';
 
 function judge({ subject }: SearchOrder, items: readonly Item[]): readonly Verdict[] {
   const of = { check: 'troubleshoot', subject } as const;
@@ -178,7 +153,7 @@ function teaches(items: readonly Item[], scene: Scene): Partial<Known> {
   const cause = items.findLast((item) => 'cause' in item)?.cause;
   const without = items.findLast((item) => 'missing' in item);
   return {
-    motorsOff: scene.known.motorsOff || items.some((item) => 'motorsOff' in item),
+    motorsOff: !without && (scene.known.motorsOff || items.some((item) => 'motorsOff' in item)),
     ...(without && { handsOff: without.missing }),
     ...(cause && { causes: cause.causes }),
   };

@@ -1,4 +1,3 @@
-import { listed } from '../../words/figures.ts';
 import {
   causeSentences,
   causeTitle,
@@ -9,6 +8,7 @@ import {
   troubleshootCommand,
   whatHappened,
 } from '../../words/cause/cause-words.ts';
+import { listed } from '../../words/figures.ts';
 import { faultWords } from '../../words/wiring/fault-words.ts';
 import { type Block, list, strong, text } from '../document.ts';
 import type { ReportRecord } from '../record.ts';

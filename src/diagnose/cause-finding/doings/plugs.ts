@@ -33,7 +33,8 @@ export function* whileOut(at: PlugEnd, site: Site, meanwhile?: (out: string) => 
         : settled.kind === 'holds'
           ? glimpsed(settled.state, site)
           : undefined;
-    const isWrong = site.answers && (yield* answersWhileOut(site));
+    // An input that nothing holds while its plug is out jumps, pressed or not.
+    const isWrong = site.answers && out !== jumps && (yield* answersWhileOut(site));
     let done: Done = { missing: isWrong ? 'control-press' : 'settled-level' };
     if (!isWrong && out !== undefined) done = meanwhile ? yield* meanwhile(out) : { outcome: out };
     if ('ends' in done) return done;

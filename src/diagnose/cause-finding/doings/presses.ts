@@ -1,15 +1,16 @@
 import type { Ask } from '../../../model/ask.ts';
 import type { WatchedDeed } from '../../../model/deed-names.ts';
 import { inputOf, type Switch } from '../../../model/machine.ts';
-import { seconds } from '../../../model/units.ts';
+import { ms, seconds } from '../../../model/units.ts';
 import { timeToPlug } from '../../limits.ts';
 import type { Asking } from '../../procedures/asking.ts';
 import { put, refusal } from '../../procedures/asking.ts';
+import { letGo } from '../../procedures/let-go.ts';
 import { untilUnbroken } from '../../procedures/motors-off.ts';
 import { type Pressed, pressOnce } from '../../procedures/press-once.ts';
-import { restMustBeRest } from '../../procedures/rest-must-be-rest.ts';
+import { excursions } from '../../signal/excursion.ts';
 import { jumps } from '../../troubleshooting/glimpse.ts';
-import { seenHeld, seenMoved, seenPushed } from '../seen.ts';
+import { isJumping, seenHeld, seenMoved, seenPushed } from '../seen.ts';
 import type { Doing, Done, Site } from '../site.ts';
 
 const check = 'troubleshoot' as const;
@@ -26,7 +27,6 @@ export const rest: Doing = function* (site) {
 };
 
 export const press: Doing = function* (site) {
-  yield* restMustBeRest(check, site.of, site.of.input, site.scene, site.latest);
   const first = yield* pressed(site.of, site);
   if ('missing' in first) return first;
   if (first.moved.length > 0) return outcomeOf(first, site);
@@ -61,16 +61,25 @@ function outcomeOf(outcome: Pressed, site: Site): Done {
   return seen;
 }
 
+/** A tap of a twentieth of a second must meet two reports at the least. */
+const briefestTap = ms(25);
+
 /** Done by the person in her own time, watched from the ask to the answer. */
 export const watched = (topic: WatchedDeed, held: boolean | undefined): Doing =>
   function* (site) {
     const { of, latest } = site;
+    if (topic === 'tap' && !(site.surePulse <= briefestTap)) return { missing: 'stream-too-slow' };
     const axis = of.axis === undefined ? {} : { axis: of.axis };
     const ask = { check, action: 'confirm', topic, subject: of.subject, ...axis, seconds: timeToPlug } as Ask;
     let ended = yield* put(ask, latest);
     while (ended.by === 'gap') ended = yield* put(ask, latest);
     if (ended.answer !== 'yes') return { missing: refusal(ended) ?? 'not-confirmed' };
-    return held === undefined ? seenPushed(ended.window, site) : seenHeld(ended.window, site, held);
+    if (held !== undefined) return seenHeld(ended.window, site, held);
+    if (site.deaf.includes(of.input)) return { outcome: jumps };
+    const moved = excursions(ended.window, site.deaf);
+    const after = { halted: moved.length > 0, saidLetGo: true, plugIsOut: false };
+    const stuck = yield* letGo(of, check, moved, after, latest);
+    return seenPushed(ended.window, stuck.includes(of.input), site);
   };
 
 /** A tug or a bent cable shows on an open contact only while a hand holds it closed. */
@@ -79,27 +88,30 @@ export const handled =
   (site) =>
     watched(topic, site.wiring.contact === 'normally open')(site);
 
-/** The input that answered before, else one of the same connector, else any other. */
+/** The switch whose input answered before, else the nearest ones of the same connector: the first that tells something counts. */
 export const neighbour: Doing = function* (site) {
-  const beside = neighbourOf(site);
-  if (!beside) return { missing: 'out-of-reach' };
+  let done: Done = { missing: 'out-of-reach' };
+  for (const each of neighboursOf(site)) {
+    done = yield* pressedBeside(each, site);
+    if (!('outcome' in done) || done.outcome !== 'own') return done;
+  }
+  return done;
+};
+
+function* pressedBeside(beside: Switch, site: Site): Asking<Done> {
   const outcome = yield* pressed(beside, site);
   if ('missing' in outcome) return outcome;
   if (site.deaf.includes(site.of.input)) return { outcome: jumps };
   const moved = outcome.moved.map(({ input }) => input);
   const [own, its] = [moved.includes(site.of.input), moved.includes(beside.input)];
   const flickered = outcome.moved.find(({ input }) => input === site.of.input);
-  if (flickered && flickered.edges > 4 && flickered.bounces === 0) return { outcome: jumps };
+  if (flickered && isJumping(flickered)) return { outcome: jumps };
   if (own) return { outcome: its ? 'both' : 'this one' };
   if (its) return { outcome: 'own' };
   return { outcome: moved.length > 0 ? 'third' : 'none' };
-};
+}
 
-export function neighbourOf({
-  of,
-  scene,
-  beside,
-}: Pick<Site, 'of' | 'scene' | 'beside'>): Switch | undefined {
+function neighboursOf({ of, scene, beside }: Site): readonly Switch[] {
   const { machine, streamInputs } = scene;
   const connector = inputOf(machine, of.input)?.connector;
   const others = machine.inputs.filter(
@@ -112,11 +124,14 @@ export function neighbourOf({
   );
   const at = machine.inputs.findIndex(({ name }) => name === of.input);
   const near = (name: string) => Math.abs(machine.inputs.findIndex((each) => each.name === name) - at);
-  const [best] = others.toSorted(
+  const [first, ...more] = others.toSorted(
     (a, b) =>
       Number(b.name === beside) - Number(a.name === beside) ||
       Number(b.connector === connector) - Number(a.connector === connector) ||
       near(a.name) - near(b.name),
   );
-  return best?.switches[0];
+  if (!first) return [];
+  const also = more.filter((each) => connector !== undefined && each.connector === connector);
+  const wanted = first.name === beside ? [first] : [first, ...also.slice(0, 1)];
+  return wanted.map(({ switches }) => switches[0]);
 }
