@@ -95,6 +95,8 @@ export interface MotionKnown {
   /** How the stop is known: proved by its check, or a hard-wired one that the person told of. */
   readonly stop: 'proved' | 'told' | undefined;
   readonly motorsOn: boolean;
+  /** The middle time between two reports, controller clock, as last measured. */
+  readonly period?: Millis | undefined;
   /** Axes with a free way on either side, as the person confirmed. */
   readonly free: readonly AxisLetter[];
   /** What the first few millimetres of each axis showed; without them nothing longer is asked for. */

@@ -20,7 +20,7 @@ type HomingKept = HomingItem | { readonly motion: MotionKnown };
 export const homing: Check<HomingKept> = { name: 'homing', gather, judge, teaches };
 
 function* gather(scene: Scene): Procedure<HomingKept> {
-  const latest: Latest = { status: scene.now };
+  const latest: Latest = { status: scene.now, period: scene.known.motion.period };
   let { motion } = scene.known;
   const axes = axesToSeek(scene);
   const ready: { axis: Axis['letter']; roles: NonNullable<ReturnType<typeof seekRoles>> }[] = [];
@@ -51,7 +51,7 @@ function* gather(scene: Scene): Procedure<HomingKept> {
     motion = done.motion;
     for (const item of done.items) yield { keep: item };
   }
-  yield { keep: { motion } };
+  yield { keep: { motion: { ...motion, period: latest.period } } };
 }
 
 function* homeGroup(

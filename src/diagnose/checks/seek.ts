@@ -32,13 +32,13 @@ export function axesToSeek(scene: Scene): readonly Axis[] {
 }
 
 function* gather(scene: Scene): Procedure<SeekKept> {
-  const latest: Latest = { status: scene.now };
+  const latest: Latest = { status: scene.now, period: scene.known.motion.period };
   let { motion } = scene.known;
   for (const { letter } of axesToSeek(scene)) {
     const roles = seekRoles(scene.machine, letter, scene.known.answering);
     if (!roles) continue;
     const done = yield* seekAxis(letter, roles, scene, latest, motion);
-    motion = done.motion;
+    motion = { ...done.motion, period: latest.period };
     yield { keep: { motion } };
     yield { keep: done.item };
   }

@@ -51,9 +51,8 @@ export function* seekAxis(
     }
     runs.push(made.run);
     alarms.push(...made.alarms);
-    if (made.run.cycle.endCondition === 'operated' && made.alarms.length === 0)
-      yield* offIt(axis, made.run, roles, latest);
     if (!made.run.cycle.trip) break;
+    if (runs.length < wanted) yield* offIt(axis, made.run, roles, latest);
   }
   if (missing) return { item: { ...item, missing }, motion: may.motion };
   if (runs.length === 0 && first) runs.push(runFrom({ ...watched }, first.window));
@@ -70,6 +69,8 @@ export function* seekAxis(
     },
     told,
   );
+  const last = runs.at(-1);
+  if (last?.cycle.trip && alarms.length === 0) yield* offIt(axis, last, roles, latest);
   const after = alarms.length > 0 ? { ...may.motion, motorsOn: false } : may.motion;
   return { item: { ...item, answers }, motion: after };
 }
@@ -119,6 +120,7 @@ function* seekOnce({ axis, roles, latest, first, rest }: Watched): Asking<{
 
 /** Off the switch again, so that the next motion begins from a free one. */
 function* offIt(axis: AxisLetter, { cycle }: SeekRun, roles: SeekRoles, latest: Latest): Asking<void> {
+  if (cycle.endCondition !== 'operated') return;
   const way = cycle.approach?.direction ?? roles.toward ?? 1;
   yield* untilUnbroken(
     {

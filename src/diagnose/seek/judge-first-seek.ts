@@ -34,12 +34,11 @@ export function judgeFirstSeek(evidence: SeekEvidence, alarms: readonly SeekAlar
   let features = observe(evidence);
   const slow = Math.abs(last?.cycle.approach?.speed?.value ?? 0);
   // It is asked for at the lowest speed there is.
-  if (slow >= crawlSpeed) features = without(features, 'speed');
+  if (slow >= crawlSpeed && features.speed !== undefined) features = { ...features, speed: 'as-declared' };
   if (wasCutShort(features, alarms))
     features = without(features, 'trip', 'zero', 'reached', 'lengths', 'ends');
   if (isHoming && features.after === 'reversed') return judgeFeatures(features, roles);
-  if (features.after !== 'pushed-on') features = without(features, 'after');
-  if (features.clear !== 'stays-operated') features = without(features, 'clear');
+  if (features.after === 'stopped') features = without(features, 'after', 'clear');
   return judgeFeatures(without(features, 'slow', 'zero', 'ends'), roles, homingsBusiness);
 }
 

@@ -125,7 +125,11 @@ function elsewhereOf({ cycle, strayTrips, window, rest }: SeekRun, roles: SeekRo
   )
     return 'operated-before';
   const { backOff } = cycle;
-  return backOff && strayTrips.some((edge) => others.includes(edge.input) && edge.at.high > backOff.at.low)
+  // While it backs off, and no later: other axes come to their switches after it.
+  return backOff &&
+    strayTrips.some(
+      ({ input, at }) => others.includes(input) && at.high > backOff.at.low && at.low <= backOff.at.high,
+    )
     ? 'operated-after-reversal'
     : 'free';
 }
