@@ -23,11 +23,7 @@ export class OwnControl {
   /** What she hit the stop for is over: the button out, the drives on, the halt cleared, and then what was asked. */
   start(ask: MotionAsk): void {
     const { bench } = this;
-    if (this.hit) {
-      this.hit = false;
-      for (const stop of bench.eyes.stops) bench.release(stop);
-      bench.power('motors', 'on');
-    }
+    this.getOverHit();
     if (bench.eyes.isHalted()) bench.clear();
     bench.eyes.watch();
     if (ask.action === 'seek') bench.seek(ask.axis);
@@ -36,6 +32,19 @@ export class OwnControl {
       const by = ask.direction === 'positive' ? ask.distance : -ask.distance;
       bench.move(ask.axis, by, ask.distance / handWheel);
     }
+  }
+
+  /** Where she has hit the stop: she lets it out and switches the drives on. */
+  getOverHit(): void {
+    if (!this.hit) return;
+    this.hit = false;
+    for (const stop of this.bench.eyes.stops) this.bench.release(stop);
+    this.bench.power('motors', 'on');
+  }
+
+  power(what: 'motors' | 'controller', to: 'off' | 'on'): void {
+    if (to === 'on') this.getOverHit();
+    this.bench.power(what, to);
   }
 
   hitStop(): void {
@@ -48,7 +57,9 @@ export class OwnControl {
   /** What her gauge or calliper shows; undefined where she has nothing to measure it with. */
   measured({ quantity, where, axis }: MeasureAsk): number | undefined {
     if (quantity !== 'distance' || axis === undefined) return undefined;
-    if (where !== 'trip on a dial gauge') return calliperReading(this.bench.eyes, axis, this.random);
+    if (where === 'way of the tool over the work') return calliperReading(this.bench.eyes, axis, this.random);
+    // What stands in the controller's settings she does not know by heart.
+    if (where !== 'trip on a dial gauge') return undefined;
     const gauge = this.gauges.get(axis) ?? new DialGauge(this.bench.eyes, axis);
     this.gauges.set(axis, gauge);
     return gauge.reading;

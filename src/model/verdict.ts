@@ -85,6 +85,7 @@ export type Missing =
   | 'too-coarse'
   | 'speeds-unknown'
   | 'room-unknown'
+  | 'stop-not-seen'
   | 'lengths-missing'
   | 'no-such-check-yet';
 

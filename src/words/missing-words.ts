@@ -51,6 +51,7 @@ export const missingWords = {
   'too-few-runs': 'there were too few runs',
   'too-coarse': 'the lengths, or the reports, are too coarse to decide it',
   'speeds-unknown': 'neither a stop was seen nor are speed, acceleration and reaction time known',
+  'stop-not-seen': 'no stop at the switch was seen; the numbers of the file alone show nothing',
   'room-unknown': 'neither the overtravel of the switch nor the way to the hard stop is known',
   'lengths-missing': 'two measured lengths are needed, and each way',
   'no-such-check-yet': 'this version has no such check',

@@ -47,17 +47,28 @@ function verdictOf(axis: Axis, { overtravel, toHardStop }: StoppingItem, scene: 
   });
   const facts = { stopping: factsFrom(axis, approach, judged, seen.length, overtravel, toHardStop) };
   const evidence = judged.observed ? 'commanded' : 'configured';
+  const over = judged.says === 'overruns' ? judged.over : undefined;
   const findings: readonly Finding[] =
-    judged.says === 'overruns' && judged.over !== undefined
-      ? [{ kind: 'overruns', axis: axis.letter, candidates: [], apart: [], by: judged.over }]
+    over !== undefined || hasOverrun(axis.letter, scene)
+      ? [{ kind: 'overruns', axis: axis.letter, candidates: [], apart: [], ...told({ by: over }) }]
       : [];
-  if (judged.says === 'unknown') {
+  if (findings.length === 0 && judged.says !== 'unknown' && !judged.observed)
+    return withoutEvidence(of, 'stop-not-seen', { evidence, facts });
+  if (findings.length === 0 && judged.says === 'unknown') {
     const nothing = judged.computed === undefined && judged.observed === undefined;
     const missing = nothing ? 'speeds-unknown' : judged.room ? 'too-coarse' : 'room-unknown';
     return withoutEvidence(of, missing, { evidence, facts });
   }
   return { ...of, status: statusOf(findings), evidence, findings, missing: [], facts, traces: [] };
 }
+
+/** It was seen to push on past its trip in this session, whatever the numbers of the file make of it. */
+const hasOverrun = (axis: AxisLetter, { known }: Scene): boolean =>
+  ['seek', 'homing'].some((check) =>
+    known.verdicts
+      .findLast((each) => each.check === check && each.subject === axis)
+      ?.findings.some(({ kind }) => kind === 'overruns'),
+  );
 
 const perSecond = (perMinute: number | undefined): number | undefined =>
   perMinute === undefined ? undefined : perMinute / 60;
