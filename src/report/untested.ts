@@ -4,6 +4,7 @@ import { type CheckName, checkNames, type Verdict } from '../model/verdict.ts';
 import { missingWords } from '../words/missing-words.ts';
 import { named } from '../words/place.ts';
 import { checkWords, statusWords } from '../words/verdict-words.ts';
+import { axisChecks, subjectTitle } from './axes.ts';
 import type { Untested } from './record.ts';
 
 /** Checks that judge one subject at a time; the others concern axes or the whole machine. */
@@ -14,6 +15,7 @@ export function untestedOf(facts: SessionFacts): readonly Untested[] {
   return [
     ...facts.verdicts.flatMap((verdict) => judgedWithout(verdict, facts)),
     ...bySwitch.flatMap((check) => neverJudged(check, facts)),
+    ...axisChecks.flatMap((check) => axesNeverJudged(check, facts)),
     ...functionsNotTested(facts),
     ...checkNames
       .filter((check) => !bySwitch.includes(check) && !facts.verdicts.some((each) => each.check === check))
@@ -30,7 +32,7 @@ function judgedWithout(verdict: Verdict, { machine }: SessionFacts): readonly Un
     {
       check,
       subject,
-      what: `${checkWords[check].title}: ${found ? named(subject, machine) : subject}`,
+      what: `${checkWords[check].title}: ${found ? named(subject, machine) : subjectTitle(subject)}`,
       reason: why === '' ? statusWords[status].word : `${statusWords[status].word}: ${why}`,
       consequence: checkWords[check].untested,
     },
@@ -53,6 +55,21 @@ function neverJudged(check: CheckName, facts: SessionFacts): readonly Untested[]
     reason,
     consequence: checkWords[check].untested,
   }));
+}
+
+/** Axes left out by a check that judged others; one that judged none has a line for the whole machine. */
+function axesNeverJudged(check: CheckName, facts: SessionFacts): readonly Untested[] {
+  const judged = facts.verdicts.filter((each) => each.check === check).map(({ subject }) => subject);
+  if (judged.length === 0) return [];
+  return facts.machine.axes
+    .filter(({ letter }) => !judged.includes(letter))
+    .map(({ letter }) => ({
+      check,
+      subject: letter,
+      what: `${checkWords[check].title}: ${subjectTitle(letter)}`,
+      reason: facts.asked.only === undefined ? reasonFor(check, facts) : 'left out of this session',
+      consequence: checkWords[check].untested,
+    }));
 }
 
 function subjectsOf(check: CheckName, { machine }: SessionFacts): readonly string[] {

@@ -44,7 +44,9 @@ export const sectionWords = {
   },
   findings: { heading: 'What the findings mean', opening: '' },
   motion: { heading: 'Motion, axis by axis', opening: '' },
-  homing: { heading: 'Homing, repeatability, stopping', opening: '' },
+  homing: { heading: 'Homing', opening: '' },
+  repeat: { heading: 'Repeatability', opening: '' },
+  stopping: { heading: 'Stopping distance', opening: '' },
   envelope: { heading: 'Envelope', opening: '' },
   scale: { heading: 'Scale and backlash', opening: '' },
   functions: {

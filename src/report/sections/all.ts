@@ -14,7 +14,7 @@ import {
   untestedBlocks,
 } from './closing.ts';
 import { envelopeBlocks } from './envelope.ts';
-import { homingBlocks } from './homing.ts';
+import { homingBlocks, repeatBlocks, stoppingBlocks } from './homing.ts';
 import { identityBlocks, methodBlocks, peopleBlocks } from './identity.ts';
 import { mapTable } from './map.ts';
 import { motionBlocks } from './motion.ts';
@@ -41,6 +41,8 @@ const contents = {
   findings: explainedBlocks,
   motion: motionBlocks,
   homing: homingBlocks,
+  repeat: repeatBlocks,
+  stopping: stoppingBlocks,
   envelope: envelopeBlocks,
   scale: scaleBlocks,
   cautions: ({ cautions }) => [list(cautions)],

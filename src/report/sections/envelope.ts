@@ -31,7 +31,7 @@ function envelopeGroup(facts: EnvelopeFacts): Block {
     value === undefined ? [] : [[label, lengthText(value, unit)]];
   return {
     kind: 'group',
-    heading: `${axis}: envelope`,
+    heading: `${axis} axis`,
     blocks: [
       { kind: 'pictures', pictures: [{ of: 'envelope', facts }] },
       {

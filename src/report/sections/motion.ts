@@ -33,7 +33,7 @@ function groupsOf(tracks: readonly AxisTrack[]): readonly Block[] {
     const close = closeUp(track);
     return {
       kind: 'group',
-      heading: `${track.axis}: ${trackLabels[track.label].toLowerCase()}${nth}`,
+      heading: `${track.axis} axis: ${trackLabels[track.label].toLowerCase()}${nth}`,
       blocks: [
         {
           kind: 'pictures',

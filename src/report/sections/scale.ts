@@ -9,7 +9,7 @@ export function scaleBlocks({ verdicts }: ReportRecord): readonly Block[] {
   if (scales.length === 0) return [text(scaleSentences.none)];
   return scales.map((facts) => ({
     kind: 'group',
-    heading: `${facts.axis}: scale and backlash`,
+    heading: `${facts.axis} axis`,
     blocks: [
       strong(scaleSays[facts.says]),
       { kind: 'fields', fields: scaleFields(facts) },

@@ -5,6 +5,7 @@ import { checkWords, statusWords } from '../../words/verdict-words.ts';
 import { type Block, type Cell, list, markOf, strong, type Table } from '../document.ts';
 import type { ReportRecord } from '../record.ts';
 import { columnsOf, placeText, verdictOn, worstOn } from '../subjects.ts';
+import { axisResults } from './axis-results.ts';
 
 /** The first page: the worst line governs it, and every switch has its row. */
 export function summaryBlocks(record: ReportRecord): readonly Block[] {
@@ -20,6 +21,7 @@ export function summaryBlocks(record: ReportRecord): readonly Block[] {
       : []),
     list(countLines(record)),
     matrix(record),
+    ...axisResults(record),
   ];
 }
 

@@ -1,5 +1,6 @@
 import { traceWords } from '../../words/trace-words.ts';
 import { checkWords, evidenceWords, weightWords } from '../../words/verdict-words.ts';
+import { subjectTitle } from '../axes.ts';
 import { type Block, type Drawing, markOf, type Tone } from '../document.ts';
 import type { ReportRecord } from '../record.ts';
 import type { InputRow } from '../schema/input-row.ts';
@@ -23,7 +24,7 @@ export function verdictBlocks(record: ReportRecord): readonly Block[] {
   const others = record.verdicts.filter((each) => !grouped.has(each));
   const rest = [...new Set(others.map(({ subject }) => subject))].flatMap((subject) =>
     group(
-      subject === 'stream' ? 'The stream' : subject,
+      subjectTitle(subject),
       others.filter((each) => each.subject === subject),
     ),
   );
