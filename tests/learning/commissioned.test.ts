@@ -47,15 +47,14 @@ const nativeUnder = (condition: Condition): Promise<readonly string[]> => {
 };
 
 const usual: Condition = {};
-/** Each shape as it is, and under one of the conditions, another in every run. */
-const cases = shapeNames.flatMap((name, i) => {
-  const hard = Object.entries(conditions);
-  const [what, condition] = hard[(i + runSeed) % hard.length] ?? ['', usual];
-  return [
-    ['usual conditions', name, runSeed + i, usual],
-    [what, name, runSeed + i, condition],
-  ] as const;
-});
+/** Each shape as it is; and each condition on two shapes, others in every run. */
+const shapeAt = (place: number): string => shapeNames[place % shapeNames.length] ?? '';
+const cases = [
+  ...shapeNames.map((name, i) => ['usual conditions', name, runSeed + i, usual] as const),
+  ...Object.entries(conditions).flatMap(([what, condition], i) =>
+    [2 * i, 2 * i + 1].map((each) => [what, shapeAt(runSeed + each), runSeed + each, condition] as const),
+  ),
+];
 
 it.each(cases)(
   'with %s a commissioning on what was learned of %s finds what it finds on native sentences',

@@ -25,6 +25,7 @@ export function* askForPresses({ machine, study }: LearnScene): Learning<Refused
     (yield* put({ action: 'confirm', topic: 'propped', axes: vertical })).answer === 'yes';
   if (off.answer !== 'done' || !propped) return new Set(machine.inputs.map(({ name }) => name));
   yield* put({ action: 'hands-off' }, rest, { kind: 'rest' });
+  let isSilent = false;
   for (let round = 1; round <= mostRounds; round++) {
     const wanted =
       round <= usualRounds ? machine.inputs : machine.inputs.filter(({ name }) => isUncertain(name));
@@ -32,10 +33,11 @@ export function* askForPresses({ machine, study }: LearnScene): Learning<Refused
     if (left.length === 0) break;
     for (const [i, input] of left.entries()) {
       if (!(yield* press(input, round))) refused.add(input.name);
-      const isEnough = round === 1 && i + 1 === Math.min(enoughToTell, left.length);
-      if (isEnough && showsNoInput(study) && !(yield* shouldBeThere())) return refused;
+      if (round > 1 || i + 1 !== Math.min(enoughToTell, left.length)) continue;
+      isSilent = showsNoInput(study);
+      if (isSilent && !(yield* shouldBeThere())) return refused;
     }
-    if (round === 1 && showsNoInput(study)) break;
+    if (round === 1 && isSilent && showsNoInput(study)) break;
     // Rest in between: what varies by itself shows itself.
     if (round <= usualRounds) yield* put({ action: 'hands-off' }, 6, { kind: 'rest' });
   }
