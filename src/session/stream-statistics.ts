@@ -5,7 +5,9 @@ import { ms } from '../model/units.ts';
 /** Counts over a whole session in bounded memory: periods are counted in tenths of a millisecond. */
 export class StreamStatistics {
   private readonly periods = new Map<number, number>();
-  private previous: StatusReading | undefined;
+  /** Segment and time of the report before; -1 where there is none. */
+  private segment = -1;
+  private at = 0;
   private reports = 0;
   private lost = 0;
   private gaps = 0;
@@ -29,7 +31,7 @@ export class StreamStatistics {
         this.axes = reading.axes;
         break;
       case 'gap':
-        this.previous = undefined;
+        this.segment = -1;
         if (reading.why === 'controller-restarted') this.restarts++;
         else if (reading.why !== 'opened') this.gaps++;
         break;
@@ -59,10 +61,11 @@ export class StreamStatistics {
 
   private status(status: StatusReading): void {
     this.reports++;
-    const before = this.previous;
-    this.previous = status;
-    if (!before || before.segment !== status.segment) return;
-    const tenths = Math.round((status.at - before.at) * 10);
+    const { segment, at } = this;
+    this.segment = status.segment;
+    this.at = status.at;
+    if (segment !== status.segment) return;
+    const tenths = Math.round((status.at - at) * 10);
     // Most often the period is the one before; a Map is asked only when it changes.
     if (tenths !== this.tenths) {
       this.keepCount();

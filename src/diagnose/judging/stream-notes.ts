@@ -13,13 +13,14 @@ export class StreamNotes {
   private lost = 0;
   private unreadable = 0;
   private restarts = 0;
-  private lastReport: number | undefined;
+  /** Not a number where there is none. */
+  private lastReport = Number.NaN;
   private afterOpening = true;
   private inDoubt = 0;
 
   take(reading: Reading): void {
     if (reading.kind === 'gap') {
-      this.lastReport = undefined;
+      this.lastReport = Number.NaN;
       if (reading.why === 'lost-port' || reading.why === 'declaration-changed') this.gaps++;
       if (reading.why === 'controller-restarted') {
         this.restarts++;
@@ -35,7 +36,7 @@ export class StreamNotes {
     if (reading.kind === 'unreadable' && reading.why === 'out-of-step') this.inDoubt = 1;
     else if (reading.kind !== 'declared') this.inDoubt = 0;
     if (reading.kind === 'status') {
-      if (this.lastReport !== undefined && reading.arrived - this.lastReport > silenceIsGap) this.gaps++;
+      if (reading.arrived - this.lastReport > silenceIsGap) this.gaps++;
       this.lastReport = reading.arrived;
     }
     if ('lost' in reading) this.lost += reading.lost;

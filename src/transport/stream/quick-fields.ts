@@ -1,4 +1,5 @@
 import type { Active, Activity, Level } from '../../model/reading.ts';
+import { xorOf } from './checksum.ts';
 import { maxInputs } from './native-fields.ts';
 
 /** Bytes that are read a word at a time too. Behind the last line stand `wordsBehind` bytes more, whatever they are. */
@@ -20,17 +21,6 @@ export function pieceOf(size: number): Piece {
 /** Four characters as one word, the first in its lowest byte. */
 export const wordOf = (text: string): number => Buffer.from(text, 'latin1').readInt32LE(0);
 
-/** XOR of the bytes from `from` up to `to`. */
-export function xorBetween({ bytes, words }: Piece, from: number, to: number): number {
-  let at = from;
-  let word = 0;
-  for (; at + 4 <= to; at += 4) word ^= words.getInt32(at, true);
-  word ^= word >>> 16;
-  let sum = (word ^ (word >>> 8)) & 0xff;
-  for (; at < to; at++) sum ^= bytes[at] ?? 0;
-  return sum;
-}
-
 /** The value of an upper-case hex digit; -1 of anything else. */
 export function hexDigit(byte = 0): number {
   if (byte >= 0x30 && byte <= 0x39) return byte - 0x30;
@@ -45,6 +35,8 @@ export class QuickInputs {
   activity: Activity = '?';
   levels: readonly Level[] = [];
   active: readonly Active[] = [];
+  /** XOR of these fields. */
+  sum = 0;
   private length = 0;
   private readonly last = pieceOf(8 + 2 * maxInputs + 2);
 
@@ -63,6 +55,7 @@ export class QuickInputs {
     const [whole = '', activity, levels = '', active = ''] = found ?? [];
     if (levels.length !== active.length) return 0;
     this.length = whole.length;
+    this.sum = xorOf(whole);
     this.last.bytes.write(whole, 'latin1');
     this.activity = (activity ?? '?') as Activity;
     this.levels = [...levels] as Level[];

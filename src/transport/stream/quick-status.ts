@@ -1,6 +1,7 @@
 import type { Active, Activity, Level } from '../../model/reading.ts';
+import { xorOf } from './checksum.ts';
 import { maxClock, maxSequence } from './native-numbers.ts';
-import { hexDigit, type Piece, QuickInputs, wordOf, xorBetween } from './quick-fields.ts';
+import { hexDigit, type Piece, QuickInputs, wordOf } from './quick-fields.ts';
 import type { StatusSentence } from './sentence.ts';
 
 /**
@@ -33,36 +34,55 @@ export class QuickStatus implements StatusSentence {
     const { bytes, words } = piece;
     if (words.getInt32(from, true) !== opening || words.getInt32(from + 3, true) !== address) return false;
     let at = from + 7;
+    let sum = sumBefore;
     let start = at;
     let value = 0;
     let byte = bytes[at] ?? 0;
-    for (; byte >= ZERO && byte <= NINE; byte = bytes[++at] ?? 0) value = (value * 10 + byte - ZERO) | 0;
+    for (; byte >= ZERO && byte <= NINE; byte = bytes[++at] ?? 0) {
+      value = (value * 10 + byte - ZERO) | 0;
+      sum ^= byte;
+    }
     if (byte !== COMMA || at === start || at - start > 5 || value > maxSequence) return false;
     const seq = value;
     start = ++at;
     value = 0;
     byte = bytes[at] ?? 0;
-    for (; byte >= ZERO && byte <= NINE; byte = bytes[++at] ?? 0) value = (value * 10 + byte - ZERO) | 0;
+    for (; byte >= ZERO && byte <= NINE; byte = bytes[++at] ?? 0) {
+      value = (value * 10 + byte - ZERO) | 0;
+      sum ^= byte;
+    }
     if (byte !== COMMA || at === start || at - start > 10) return false;
     const ms = at - start < 10 ? value : Number(bytes.toString('latin1', start, at));
     if (ms > maxClock) return false;
     const taken = this.inputs.read(piece, at + 1);
     if (taken === 0) return false;
     at += 1 + taken;
+    sum ^= this.inputs.sum;
     let axes = 0;
     for (byte = bytes[at] ?? 0; byte === COMMA; ) {
       byte = bytes[++at] ?? 0;
+      sum ^= COMMA;
       const minus = byte === MINUS;
-      if (minus) byte = bytes[++at] ?? 0;
+      if (minus) {
+        sum ^= MINUS;
+        byte = bytes[++at] ?? 0;
+      }
       start = at;
       value = 0;
-      for (; byte >= ZERO && byte <= NINE; byte = bytes[++at] ?? 0) value = (value * 10 + byte - ZERO) | 0;
+      for (; byte >= ZERO && byte <= NINE; byte = bytes[++at] ?? 0) {
+        value = (value * 10 + byte - ZERO) | 0;
+        sum ^= byte;
+      }
       if (at === start || at - start > 7) return false;
       if (byte === POINT) {
+        sum ^= POINT;
         byte = bytes[++at] ?? 0;
         start = at;
         let part = 0;
-        for (; byte >= ZERO && byte <= NINE; byte = bytes[++at] ?? 0) part = (part * 10 + byte - ZERO) | 0;
+        for (; byte >= ZERO && byte <= NINE; byte = bytes[++at] ?? 0) {
+          part = (part * 10 + byte - ZERO) | 0;
+          sum ^= byte;
+        }
         if (at === start || at - start > 6) return false;
         const scale = powers[at - start] ?? 1;
         // Both are whole and below 2^53, so the quotient is the very number that the digits spell.
@@ -71,7 +91,6 @@ export class QuickStatus implements StatusSentence {
       this.places[axes++] = minus ? 0 - value : value;
     }
     if (byte !== STAR || axes > mostAxes || bytes[at + 3] !== LF || at - from > longestText - 3) return false;
-    const sum = xorBetween(piece, from + 1, at);
     if (hexDigit(bytes[at + 1]) !== sum >> 4 || hexDigit(bytes[at + 2]) !== (sum & 15)) return false;
     this.seq = seq;
     this.ms = ms;
@@ -96,4 +115,6 @@ const longestText = 239;
 const mostAxes = 9;
 /** The two words overlap: together they are `$PTWRS,`. */
 const [opening, address] = [wordOf('$PTW'), wordOf('WRS,')];
+/** Of the address and the three commas around sequence and clock. */
+const sumBefore = xorOf('PTWRS,,,');
 const powers = [1, 10, 100, 1000, 1e4, 1e5, 1e6];

@@ -63,9 +63,10 @@ export function steps(): Steps {
   let last: Mark | undefined;
   let before: Mark | undefined;
   let doubted: Mark | undefined;
-  /** us between the last two reports. */
-  let pace = 0;
 
+  /** us between the last two reports. */
+  const pace = (): number =>
+    last === undefined || before === undefined ? 0 : Math.min(Math.max(last.time - before.time, 0), ahead);
   /** us from a mark to a clock value, the shorter way round. */
   const elapsed = (from: Mark, kind: Mark['kind'], clock: number): number => {
     const turn = clockTurn[kind];
@@ -76,7 +77,7 @@ export function steps(): Steps {
   };
   const inTime = (from: Mark, kind: Mark['kind'], on: number, arrived: Millis, slack: number): boolean => {
     const back = from.kind === 'edge' || kind === 'edge' ? lateEdge : 0;
-    return on >= -back && on <= (arrived - from.arrived) * 1050 + slack + 2 * pace;
+    return on >= -back && on <= (arrived - from.arrived) * 1050 + slack + 2 * pace();
   };
   /** Reports lost between a mark and this sequence; undefined where no stream loses so many in that time. */
   const lostSince = (from: Mark, seq: number, on: number, arrived: Millis): number | undefined => {
@@ -91,8 +92,6 @@ export function steps(): Steps {
   return {
     take({ kind, seq, clock, arrived }) {
       const believe = (time: number, lost: number, taken: 'follows' | 'restarted'): Taken => {
-        pace =
-          last === undefined || taken === 'restarted' ? 0 : Math.min(Math.max(time - last.time, 0), ahead);
         before = taken === 'restarted' ? undefined : last;
         last = { kind, seq, time, arrived };
         doubted = undefined;
@@ -131,12 +130,13 @@ export function steps(): Steps {
       return { kind: 'out-of-step' };
     },
     next(seq, clock, arrived) {
-      if (last === undefined) return -1;
-      const on = elapsed(last, 'status', clock);
-      const lost = lostSince(last, seq, on, arrived);
-      if (lost === undefined || !inTime(last, 'status', on, arrived, ahead)) return -1;
+      if (last === undefined || last.kind === 'edge') return -1;
+      const on = clock * unit.status - last.time;
+      const straight = seq - last.seq - 1;
+      const lost = straight < 0 ? straight + sequenceTurn : straight;
+      // Stricter than `take`, which decides where this is not enough.
+      if (lost >= mostLost || !(on >= 0 && on <= (arrived - last.arrived) * 1050 + ahead)) return -1;
       const time = last.time + on;
-      pace = Math.min(Math.max(on, 0), ahead);
       // Neither is known to anyone else: the older one is written over, so that no report leaves anything behind.
       const mark = before === undefined || before === last ? { ...last } : before;
       before = last;
@@ -161,7 +161,6 @@ export function steps(): Steps {
     },
     reset() {
       last = before = doubted = undefined;
-      pace = 0;
     },
   };
 }
