@@ -15,7 +15,7 @@ const own = `# Wrote this at Mrs Example's shop\n${whenAsked().replace('asked\n'
 const session = (more: object, stopsAtPress = false) =>
   place.session({
     folder,
-    session: { ...briefly, streamText: own, ...more },
+    session: { ...briefly, checks: ['rest', 'press'], streamText: own, ...more },
     through: controller.through,
     stopAt: (event) => stopsAtPress && event.kind === 'ask' && event.ask.action === 'press',
   });

@@ -44,7 +44,7 @@ async function session(movesAt: number | undefined): Promise<Told> {
   try {
     const outcome = await place.session({
       folder,
-      session: { ...briefly, streamText: whenAsked() },
+      session: { ...briefly, checks: ['rest', 'press', 'open-wire'], streamText: whenAsked() },
       through: controller.through,
       stopAt: watch,
     });
