@@ -24,6 +24,12 @@ export interface CircuitMachine {
 export const ownInput = 'x-home';
 export const otherInput = 'y-home';
 
+/** Jumps by itself, or hangs in the air in some state: what is seen of it is never twice the same. */
+export const comesAndGoes = ({ truth }: BenchOptions): boolean =>
+  truth?.inputs.some(
+    ({ circuit }) => circuit && (circuit.moments.length > 1 || circuit.moments.flat(2).includes(null)),
+  ) ?? false;
+
 /** Two faults that hide each other at every press: the other blade, and the setting made to fit it. */
 const together: readonly (readonly FaultName[])[] = [['wrong-blade', 'polarity-inverted']];
 

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { circuits } from '../../src/diagnose/circuit/registry.ts';
+import { belies, isVisibleAtTimes } from './as-it-is.ts';
 import type { CircuitMachine } from './circuit-machines.ts';
 import { endsProved } from './commissioned.ts';
 import { accountOf, handsAndPlugs, isIn, lookedAt, session, untrue } from './no-false-proof.ts';
@@ -16,13 +17,22 @@ export function neverFalselyProved(contact: CircuitMachine['wiring']['contact'])
   it('never ends proved, and no check claims what the input does not do', { timeout: 600_000 }, async () => {
     console.log(`${contact}\n  ${accountOf(all, circuits.length).join('\n  ')}`);
     expect(inside.length).toBeGreaterThan(600);
-    expect(await untrue(inside, session(handsAndPlugs))).toEqual({ proved: [], claims: [] });
+    const commission = session(handsAndPlugs);
+    expect(await untrue(inside, commission)).toEqual({ proved: [], claims: [] });
+    // Nobody can promise to see what is as good as sound for a while; how often it slips through is told all the same.
+    const atTimes = all.filter(({ it, sound }) => isVisibleAtTimes(it, sound));
+    const { proved } = await untrue(atTimes, commission);
+    console.log(
+      `${contact}: of what comes and goes, ${proved.length} pairs slipped through in one of three tries`,
+    );
   });
 
   it('is not always told without the check of the open wire: left out of the registry, some end proved', {
     timeout: 120_000,
   }, async () => {
-    const pressesWell = inside.filter(({ it }) => it.rest === '0' && it.pressed === '1' && it.letGo === '0');
+    const pressesWell = inside.filter(
+      ({ it }) => !belies.press(it) && it.letGo.every((said) => said === '0'),
+    );
     const without = session(handsAndPlugs.filter((check) => check !== 'open-wire'));
     const { proved } = await untrue(pressesWell, without);
     console.log(`${contact}, without open-wire falsely proved:\n  ${proved.join('\n  ')}`);
@@ -36,7 +46,7 @@ export function neverFalselyProved(contact: CircuitMachine['wiring']['contact'])
       const commission = session(handsAndPlugs);
       const sound = new Map(
         all
-          .filter(({ sound: { rest, pressed, out } }) => rest === '0' && pressed === '1' && out === '1')
+          .filter(({ sound }) => sound.rest[0] === '0' && sound.pressed[0] === '1' && sound.out[0] === '1')
           .map(({ machine }) => [machine.wiring.wiring, { ...machine, bench: machine.sound }]),
       );
       const unproved: string[] = [];

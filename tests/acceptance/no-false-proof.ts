@@ -1,8 +1,8 @@
 import { registered } from '../../src/diagnose/checks/registry.ts';
 import { faultNames } from '../../src/model/fault-names.ts';
 import type { CheckName, Status, Verdict } from '../../src/model/verdict.ts';
-import { type AsItIs, asItIs, isDangerous, isVisible } from './as-it-is.ts';
-import { type CircuitMachine, circuitMachines, ownInput } from './circuit-machines.ts';
+import { type AsItIs, asItIs, belies, isDangerous, isVisible, isVisibleAtTimes } from './as-it-is.ts';
+import { type CircuitMachine, circuitMachines, comesAndGoes, ownInput } from './circuit-machines.ts';
 import { commissioned, endsProved, machineFile } from './commissioned.ts';
 
 /** The checks that a person does with hands and plugs. */
@@ -43,6 +43,8 @@ export const isIn = ({ it, sound }: Looked): boolean => isVisible(it, sound) && 
 export function leftOut(looked: Looked): string | undefined {
   if (isIn(looked)) return undefined;
   if (isVisible(looked.it, looked.sound)) return 'seen, and not dangerous: every press still shows';
+  if (isVisibleAtTimes(looked.it, looked.sound))
+    return 'comes and goes: now and then as good as sound for a while';
   return looked.machine.shows ?? 'reads as a sound one in every state that hands and plugs can bring about';
 }
 
@@ -52,26 +54,30 @@ export const session = (checks: readonly CheckName[]) =>
     (machine: CircuitMachine) => commissioned(machine, checks),
   );
 
+/** What comes and goes is tried with this many persons and courses of events, what does not with one. */
+const courses = 3;
+const playedBy = (machine: CircuitMachine): readonly CircuitMachine[] =>
+  comesAndGoes(machine.bench)
+    ? Array.from({ length: courses }, (_, at) => ({ ...machine, bench: { ...machine.bench, seed: at + 1 } }))
+    : [machine];
+
 /** Everything said that is not so: an input that ends proved, and a single check that claims what the bench does not do. */
 export async function untrue(
   some: readonly Looked[],
   commission: (machine: CircuitMachine) => Promise<readonly Verdict[]>,
 ): Promise<{ readonly proved: readonly string[]; readonly claims: readonly string[] }> {
-  const proved: string[] = [];
-  const claims: string[] = [];
-  for (const { machine, it } of some) {
-    const verdicts = await commission(machine);
-    const said = (check: CheckName): Status | undefined =>
-      verdicts.find((each) => each.subject === ownInput && each.check === check)?.status;
-    const told = `${machine.named} ${JSON.stringify(it)}`;
-    if (endsProved(verdicts)) proved.push(told);
-    if (said('rest') === 'proved' && it.rest === 'both') claims.push(`rest: ${told}`);
-    if (said('press') === 'proved' && (it.rest !== '0' || it.pressed !== '1' || it.beside !== '0'))
-      claims.push(`press: ${told}`);
-    if (said('open-wire') === 'proved' && (it.rest !== '0' || it.out !== '1'))
-      claims.push(`open-wire: ${told}`);
-  }
-  return { proved, claims };
+  const proved = new Set<string>();
+  const claims = new Set<string>();
+  for (const { machine, it } of some)
+    for (const played of playedBy(machine)) {
+      const verdicts = await commission(played);
+      const said = (check: CheckName): Status | undefined =>
+        verdicts.find((each) => each.subject === ownInput && each.check === check)?.status;
+      if (endsProved(verdicts)) proved.add(machine.named);
+      for (const check of ['rest', 'press', 'open-wire'] as const)
+        if (said(check) === 'proved' && belies[check](it)) claims.add(`${check}: ${machine.named}`);
+    }
+  return { proved: [...proved], claims: [...claims] };
 }
 
 /** So many pairs of a wiring and a fault are in, so many out, and why; a pair is in where any board shows it. */
