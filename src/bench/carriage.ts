@@ -1,4 +1,5 @@
 import type { Dog, Passing } from './dog.ts';
+import { outwardsOf } from './homing-settings.ts';
 import { Sighting } from './sighting.ts';
 import type { AxisTruth } from './truth.ts';
 
@@ -18,7 +19,7 @@ export class Carriage {
     this.truth = truth;
     this.stops = truth.stops;
     this.sides = Array.from({ length: truth.motors }, () => truth.stands);
-    this.sighting = new Sighting(truth.stands);
+    this.sighting = new Sighting(truth.stands, outwardsOf(truth.homes));
   }
 
   /** mm, true; the middle of a beam. */

@@ -7,8 +7,8 @@ export type Course = Generator<Stretch, boolean, StretchEnd>;
 /** Whether an input is active, as the controller sees it. */
 export type Inputs = (input: string) => boolean;
 
-/** How much farther than its back-off an axis feels for its switch, mm; where two sides are squared, the second may stand well behind. */
-const feelsOn = { one: 0, two: 10 };
+/** How far an axis feels for its switch at most, and how much farther where two sides are squared and the second may stand well behind, mm. */
+const feelsOn = { most: 30, one: 0, two: 10 };
 
 /** One straight move; `speed` mm/s. */
 export function* straight(axis: Axis, by: number, speed: number): Course {
@@ -35,7 +35,10 @@ export function* homing(axis: Axis, isActive: Inputs): Course {
   yield { axis, by: away(trip), speed: axis.homing.approach };
   if (tripped(axis, isActive)) return false;
   const farther = axis.homing.inputs.length > 1 ? feelsOn.two : feelsOn.one;
-  const again = yield* touch(axis, isActive, { by: towards * (backOff * 2 + farther), speed: slow });
+  const again = yield* touch(axis, isActive, {
+    by: towards * (Math.min(backOff * 2, feelsOn.most) + farther),
+    speed: slow,
+  });
   if (again === undefined) return false;
   yield { axis, by: away(again), speed: slow };
   if (setsZero) axis.zero(homeValue);

@@ -75,7 +75,7 @@ export class Eyes {
     return this.sighting(letter).reached;
   }
 
-  /** Having stood on its switch it came off it again. */
+  /** Having stood on its switch it turned and came back. */
   cameBack(letter: string): boolean {
     return this.sighting(letter).cameBack;
   }

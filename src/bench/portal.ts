@@ -14,10 +14,9 @@ inputs:
     connector: K1
     voltage: 5 V
     reach: by hand
-    overtravel: 3 mm
     switches:
-      low: { axis: X, end: negative, side: left, duty: [home, limit], contact: normally closed, place: left end of the beam }
-      high: { axis: X, end: positive, side: right, duty: [limit], contact: normally closed, place: right end of the beam }
+      low: { axis: X, end: negative, side: left, duty: [home, limit], contact: normally closed, overtravel: 3 mm, place: left end of the beam }
+      high: { axis: X, end: positive, side: right, duty: [limit], contact: normally closed, overtravel: 3 mm, place: right end of the beam }
   y-left:
     duty: [home, limit]
     axis: Y
@@ -69,7 +68,7 @@ axes:
   X: { travel: 810 mm, homes: negative, positive: right, moves: tool, soft: [0, 806], hard: [-3, 809], home value: 0, back-off: 3 mm, approach speed: 900 mm/min, rapid: 3600 mm/min, acceleration: 300 mm/s2, reaction: 10 ms, step: 0.0125 mm, home order: 2 }
   Y: { travel: 1200 mm, homes: negative, positive: back, moves: tool, motors: 2, soft: [0, 1190], home value: 0, back-off: 3 mm, approach speed: 900 mm/min, rapid: 3600 mm/min, acceleration: 300 mm/s2, reaction: 10 ms, step: 0.0125 mm, home order: 2 }
   Z: { travel: 150 mm, homes: positive, positive: top, moves: tool, soft: [-145, 0], home value: 0, back-off: 3 mm, approach speed: 300 mm/min, rapid: 1200 mm/min, acceleration: 150 mm/s2, reaction: 10 ms, step: 0.005 mm, home order: 1 }
-  A: { kind: rotary, homes: positive, home value: 0, back-off: 3, approach speed: 900, rapid: 3600, acceleration: 300, reaction: 10 ms, step: 0.01, home order: 3 }
+  A: { kind: rotary, homes: positive, home value: 0, back-off: 3, approach speed: 900 deg/min, rapid: 3600 deg/min, acceleration: 300 deg/s2, reaction: 10 ms, step: 0.01, home order: 3 }
 `;
 
 /** The machine behind that file: the two agree, until a fault is planted. */

@@ -70,7 +70,7 @@ export function simulatedHands(
         if (ask.why === 'sticks') sticking.add(ask.subject);
         return [[reaction(), () => bench.release(ask.subject)]];
       case 'power':
-        return [[reaction() + moment(), () => bench.power(ask.what, ask.to)]];
+        return [[reaction() + moment(), () => control.power(ask.what, ask.to)]];
       case 'unplug':
         return [[reaction() + 2 * moment(), () => bench.unplug(plugFor(ask.subject), ask.at)]];
       case 'replug':

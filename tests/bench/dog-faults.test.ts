@@ -36,6 +36,7 @@ describe('where a dog meets its switch', () => {
     const { eyes, active, last } = homed('late-release:x-home');
     expect([active('x-home'), last().activity]).toEqual(['1', 'fault']);
     expect(Math.abs(eyes.position('X'))).toBeLessThan(0.2);
+    expect(eyes.cameBack('X')).toBe(true);
     expect(eyes.isIn('x-home')).toBe(true);
   });
 
