@@ -19,6 +19,8 @@ export interface Fault {
   readonly name: FaultName;
   readonly applies: (wiring: Wiring) => boolean;
   readonly alters: Effect;
+  /** How differently strong it can be, where that decides what is seen: each on its own, evenly likely. Left out: as `alters`. */
+  readonly degrees?: readonly Effect[];
   /** Relative plausibility on a new build and on a machine that worked (judgement of the trade, no source). */
   readonly likelihood: Likelihood;
   /** What shows it beyond doubt; the readings are computed, never typed in. */

@@ -6,10 +6,11 @@ import {
   classesOf,
   columnsOf,
   entropyTimes,
+  groupWeights,
   jointWeights,
+  mostOf,
   sumOf,
 } from './columns.ts';
-import { huffmanLength } from './cost-to-go.ts';
 
 /** One thing that can be done to learn more. */
 export interface Test {
@@ -30,6 +31,8 @@ export interface Choice<Of extends Test = Test> {
 export interface Grouping {
   /** Hypotheses of one class need not be told apart: one fix mends them all. */
   readonly classOf: readonly number[];
+  /** A class this likely is named, and the search is over; left out: only what is certain. */
+  readonly sure?: number;
 }
 
 /** How many tests, most information per minute first, are looked at two steps deep, and how many after each of their outcomes. */
@@ -51,17 +54,17 @@ const unlikelyThen = 1e-4;
 export function nextTest<Of extends Test>(
   belief: Belief,
   tests: readonly Of[],
-  { classOf }: Grouping,
+  { classOf, sure = 1 }: Grouping,
 ): Choice<Of> | undefined {
   const classes = classesOf(classOf);
+  const end = { classes, sure };
   const useful = rated(aliveIn(belief, classes, unlikely), tests);
-  const rate = Math.min(...useful.map(({ test }) => test.minutes));
   let best: Choice<Of> | undefined;
   for (const { test, bits } of useful.slice(0, lookedAtDeeply)) {
     let expectedMinutes = test.minutes;
     for (const column of columnsOf(test.chances, test.outcomes)) {
       const { then, chance } = after(belief, column);
-      if (chance > rarest) expectedMinutes += chance * oneStep(then, tests, classes, rate);
+      if (chance > rarest) expectedMinutes += chance * oneStep(then, tests, end);
     }
     if (!best || expectedMinutes < best.expectedMinutes - 1e-12) best = { test, bits, expectedMinutes };
   }
@@ -101,17 +104,25 @@ function after(belief: Belief, column: Float64Array): { then: Float64Array; chan
   return { then, chance };
 }
 
-/** Minutes to the end from here, at the least: the best single test, then the shortest code over what it leaves. */
-function oneStep(belief: Float64Array, tests: readonly Test[], classes: Classes, rate: number): number {
+interface End {
+  readonly classes: Classes;
+  readonly sure: number;
+}
+
+/** Minutes to the end from here: the best single test, then what is left at the pace of the test that tells most a minute. */
+function oneStep(belief: Float64Array, tests: readonly Test[], { classes, sure }: End): number {
   const alive = aliveIn(belief, classes, unlikelyThen);
-  if (alive.classes < 2) return 0;
+  if (alive.classes < 2 || mostOf(groupWeights(alive)) >= sure) return 0;
   const useful = rated(alive, tests).slice(0, lookedAtNext);
+  const pace = Math.min(...useful.map(({ test, bits }) => test.minutes / bits));
   let best = Infinity;
   for (const { test } of useful) {
     let minutes = test.minutes;
-    // Huffman's length of weights is proportional to them: they need not be made to sum to 1.
-    for (const column of columnsOf(test.chances, test.outcomes))
-      minutes += rate * huffmanLength(jointWeights(alive, column));
+    // Both measures of weights are proportional to them: they need not be made to sum to 1.
+    for (const column of columnsOf(test.chances, test.outcomes)) {
+      const weights = jointWeights(alive, column);
+      if (mostOf(weights) < sure * sumOf(weights)) minutes += pace * entropyTimes(weights, sumOf(weights));
+    }
     best = Math.min(best, minutes);
   }
   return best === Infinity ? 0 : best;

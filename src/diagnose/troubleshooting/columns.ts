@@ -63,6 +63,19 @@ export function jointWeights({ at, weight, of, classes }: Alive, column: Column)
   return weights;
 }
 
+/** The weight of each class. */
+export function groupWeights({ at, weight, of, classes }: Alive): Float64Array {
+  const weights = new Float64Array(classes);
+  for (let i = 0; i < at.length; i++) weights[of[i] ?? 0] = (weights[of[i] ?? 0] ?? 0) + (weight[i] ?? 0);
+  return weights;
+}
+
+export function mostOf(weights: Float64Array): number {
+  let most = 0;
+  for (const each of weights) if (each > most) most = each;
+  return most;
+}
+
 export function sumOf(weights: Float64Array): number {
   let sum = 0;
   for (const each of weights) sum += each;

@@ -2,7 +2,7 @@ import type { Wiring } from '../circuit/wiring.ts';
 import type { Fault, Likelihood } from '../fault-finding/fault.ts';
 import { faultsOf } from '../fault-finding/registry.ts';
 
-/** What may be the matter: one fault, two at once, or nothing that this input shows. */
+/** What may be the matter: one fault, two at once, or nothing that this input shows. A fault in each of its degrees is one of its own. */
 export interface Hypothesis {
   readonly faults: readonly Fault[];
   readonly weight: number;
@@ -23,7 +23,7 @@ export function hypothesesOf(
   history: History,
   leftOut: readonly string[] = [],
 ): readonly Hypothesis[] {
-  const singles = faultsOf(wiring)
+  const singles: readonly Hypothesis[] = faultsOf(wiring)
     .filter(({ name }) => !leftOut.includes(name))
     // A fault that hardly ever happens there is still possible.
     .map((fault) => ({ faults: [fault], weight: Math.max(fault.likelihood[history], 0.2) }));
@@ -37,7 +37,14 @@ export function hypothesesOf(
     )
     .sort((a, b) => b.weight - a.weight)
     .slice(0, likelyPairs);
-  return [...singles, ...pairs, { faults: [], weight: nothingShare * total }];
+  return [...singles.flatMap(byDegrees), ...pairs, { faults: [], weight: nothingShare * total }];
+}
+
+function byDegrees({ faults, weight }: Hypothesis): readonly Hypothesis[] {
+  const [fault] = faults;
+  if (fault?.degrees === undefined) return [{ faults, weight }];
+  const { degrees } = fault;
+  return degrees.map((alters) => ({ faults: [{ ...fault, alters }], weight: weight / degrees.length }));
 }
 
 export const namesOf = ({ faults }: Hypothesis) => faults.map(({ name }) => name);

@@ -1,4 +1,5 @@
 import type { FaultName } from '../../model/fault-names.ts';
+import { alike } from './alike.ts';
 import { type Belief, normalised, posterior } from './belief.ts';
 import { type Choice, nextTest, weightsOf } from './chooser.ts';
 import { type Kind, kinds } from './deed.ts';
@@ -27,7 +28,8 @@ export class Inquiry {
   readonly prospect: Prospect;
   readonly belief: Belief;
   readonly findings: readonly Finding[];
-  private readonly left: readonly Trial[];
+  /** Deeds that may still be asked for. */
+  readonly left: readonly Trial[];
 
   private constructor(
     prospect: Prospect,
@@ -64,17 +66,22 @@ export class Inquiry {
 
   /** The next deed, or undefined where the cause is sure enough or nothing left tells more. Safer kinds go first. */
   next(): Choice<Trial> | undefined {
+    if (this.isSure()) return undefined;
     const classOf = this.classOf();
-    if (Math.max(...weightsOf(this.belief, classOf)) >= sureEnough) return undefined;
     for (const kind of kinds) {
       const choice = nextTest(
         this.belief,
         this.left.filter((trial) => trial.kind === kind),
-        { classOf },
+        { classOf, sure: sureEnough },
       );
       if (choice) return choice;
     }
     return undefined;
+  }
+
+  /** One cause, or several that nothing left tells apart, is sure enough to be named. */
+  isSure(): boolean {
+    return Math.max(...weightsOf(this.belief, this.classOf())) >= sureEnough;
   }
 
   conclusion(): Conclusion {
@@ -92,27 +99,23 @@ export class Inquiry {
       .filter((at) => taken.includes(classOf[at] ?? -1))
       .sort((a, b) => (this.belief[b] ?? 0) - (this.belief[a] ?? 0));
     const most = this.belief[members[0] ?? 0] ?? 0;
-    const causes = members
-      .filter((at) => (this.belief[at] ?? 0) >= negligible * most)
-      .map((at) => namesOf(this.prospect.hypotheses[at] ?? { faults: [], weight: 0 }));
-    return { causes, share };
+    const causes = new Map(
+      members
+        .filter((at) => (this.belief[at] ?? 0) >= negligible * most)
+        .map((at) => namesOf(this.prospect.hypotheses[at] ?? { faults: [], weight: 0 }))
+        .map((names) => [names.join(), names]),
+    );
+    return { causes: [...causes.values()], share };
   }
 
   private without(deed: DeedName): readonly Trial[] {
     return this.left.filter(({ name }) => name !== deed);
   }
 
-  /** Hypotheses that every deed left would show alike are one class: no minute is spent on telling them apart. */
   private classOf(): readonly number[] {
-    const numbers = new Map<string, number>();
-    return this.prospect.hypotheses.map((_, at) => {
-      const text = this.left.map(({ sameAs }) => sameAs[at]).join();
-      const number = numbers.get(text) ?? numbers.size;
-      numbers.set(text, number);
-      return number;
-    });
+    return alike(this.prospect.hypotheses, this.left);
   }
 }
 
 /** A cause this much less likely than the first is not named beside it. */
-const negligible = 0.02;
+const negligible = 0.01;

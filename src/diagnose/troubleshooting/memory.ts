@@ -1,7 +1,7 @@
 import { levelsIn } from '../circuit/level.ts';
 import type { Element, Network } from '../circuit/network.ts';
 import type { Wiring } from '../circuit/wiring.ts';
-import type { Fault } from '../fault-finding/fault.ts';
+import type { Effect, Fault } from '../fault-finding/fault.ts';
 
 /**
  * What was computed for a wiring. Most things that can be the matter leave most networks as they are: each is solved once, and what
@@ -10,7 +10,7 @@ import type { Fault } from '../fault-finding/fault.ts';
 export class Memory {
   private readonly levels = new Map<string, ReturnType<typeof levelsIn>>();
   private readonly figures = new Map<string, number>();
-  private readonly byFaults = new Map<string, Map<string, unknown>>();
+  private readonly byEffects = new ByEffects();
 
   readonly levelsIn: typeof levelsIn = (network, limits, unit, pins) => {
     const key = `${textOf(network)} ${pins?.join()}`;
@@ -31,11 +31,20 @@ export class Memory {
     return now;
   }
 
+  /** The memory of these faults in these degrees. */
   of(faults: readonly Fault[]): Map<string, unknown> {
-    const key = faults.map(({ name }) => name).join('+');
-    const known = this.byFaults.get(key) ?? new Map<string, unknown>();
-    this.byFaults.set(key, known);
-    return known;
+    return faults.reduce((node, { alters }) => node.with(alters), this.byEffects).known;
+  }
+}
+
+class ByEffects {
+  readonly known = new Map<string, unknown>();
+  private readonly more = new Map<Effect, ByEffects>();
+
+  with(effect: Effect): ByEffects {
+    const next = this.more.get(effect) ?? new ByEffects();
+    this.more.set(effect, next);
+    return next;
   }
 }
 

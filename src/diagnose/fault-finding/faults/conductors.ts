@@ -9,7 +9,7 @@ import {
   withOhms,
   without,
 } from '../effects.ts';
-import type { Entry } from '../fault.ts';
+import type { Effect, Entry } from '../fault.ts';
 import { alongCore, atTerminal, fromSignalTo, pressing, whenClosed } from '../proofs.ts';
 import {
   both,
@@ -22,6 +22,12 @@ import {
   touch,
   worked,
 } from '../traits.ts';
+
+/** From the signal core to where it does harm. */
+const leak =
+  (...ohms: readonly number[]): Effect =>
+  (rig, { wiring: { template } }) =>
+    leaks(rig, 'cable signal', template.joins === '0 V' ? '0 V' : template.plus, ...ohms);
 
 /** What goes wrong between the two ends: cores, plugs, terminals. */
 export const conductorFaults = {
@@ -91,6 +97,7 @@ export const conductorFaults = {
   'wrong-terminal': {
     applies: everywhere,
     alters: landsBeside('hangs free'),
+    degrees: [landsBeside('hangs free'), opens('signal plug')],
     likelihood: { fresh: 60, worked: 3 },
     proof: atTerminal(whenClosed),
   },
@@ -114,15 +121,8 @@ export const conductorFaults = {
   },
   moisture: {
     applies: everywhere,
-    alters: (rig, { wiring }) =>
-      leaks(
-        rig,
-        'cable signal',
-        wiring.template.joins === '0 V' ? '0 V' : wiring.template.plus,
-        5e3,
-        20e3,
-        100e3,
-      ),
+    alters: leak(5e3, 20e3, 100e3),
+    degrees: [leak(2e3, 4e3), leak(5e3, 10e3), leak(15e3, 40e3), leak(80e3, 250e3)],
     likelihood: { fresh: 1, worked: 25 },
     proof: fromSignalTo(({ template }) => (template.joins === '0 V' ? '0 V' : template.plus)),
   },

@@ -1,9 +1,14 @@
 import type { FaultName } from '../../../model/fault-names.ts';
 import { atRest } from '../../circuit/state.ts';
 import { always, conducts, contactOhms, leaks, opens, shorts } from '../effects.ts';
-import type { Entry } from '../fault.ts';
+import type { Effect, Entry } from '../fault.ts';
 import { acrossContact, pressing, whenClosed, whenOpen } from '../proofs.ts';
 import { changeover, dryContact, either, parallel, plate, series, stopButton, touch } from '../traits.ts';
+
+const acrossLeak =
+  (...ohms: readonly number[]): Effect =>
+  (rig) =>
+    leaks(rig, 'device signal', 'device common', ...ohms);
 
 /** What goes wrong where the circuit is made and broken. */
 export const contactFaults = {
@@ -46,7 +51,8 @@ export const contactFaults = {
   },
   'contact-bridged': {
     applies: dryContact,
-    alters: (rig) => leaks(rig, 'device signal', 'device common', 1e3, 10e3, 50e3),
+    alters: acrossLeak(1e3, 10e3, 50e3),
+    degrees: [acrossLeak(400, 2e3), acrossLeak(3e3, 12e3), acrossLeak(20e3, 100e3)],
     likelihood: { fresh: 2, worked: 50 },
     proof: acrossContact(whenOpen),
   },

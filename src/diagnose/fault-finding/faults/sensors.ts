@@ -3,7 +3,7 @@ import { idealityFor } from '../../circuit/network.ts';
 import { highestLogic } from '../../circuit/parts/rails.ts';
 import { npn, pnp } from '../../circuit/parts/sensors.ts';
 import { leaks, opens, plus, withElement, withOhms, without, withVolts } from '../effects.ts';
-import type { Effect, Entry, Scene } from '../fault.ts';
+import type { Effect, Entry } from '../fault.ts';
 import { atTerminal, loopCurrent, pressing, supplyAtSensor, volts, whenClosed, whenOpen } from '../proofs.ts';
 import {
   both,
@@ -25,9 +25,28 @@ const swapped =
   (rig, { world }) =>
     plus(without(rig, 'sensor draw', 'output drop', 'contact', 'load'), ...output(world.numbers));
 
-/** Below and above what the sensor needs to work, V. */
-const sagging = ({ world }: Scene): readonly [number, number] =>
-  world.numbers('supply') > highestLogic ? [7, 11] : [2.5, 4.6];
+/** Below and above what the sensor needs to work, V, for 24 V and for 5 V. */
+const sagging = {
+  little: { field: [7, 11], logic: [2.5, 4.6] },
+  much: { field: [5, 9.5], logic: [2, 4.2] },
+} as const;
+
+const sags =
+  (how: keyof typeof sagging): Effect =>
+  (rig, { world, state }) => {
+    const [low, high] = sagging[how][world.numbers('supply') > highestLogic ? 'field' : 'logic'];
+    // A steel rule flat on the face still works it; the machine's own target, further away, does so only now and then.
+    const byHand = state.actuation === 'pressed by hand' || state.actuation === 'tapped';
+    return (byHand ? [high] : [low, high]).map((each) => withVolts(rig, 'field supply', each));
+  };
+
+/** A way back through another sensor's resistor, there and gone. */
+const feedsBack =
+  (ohms: number): Effect =>
+  (rig, { wiring: { template } }) => [
+    rig,
+    ...leaks(rig, 'cable signal', template.joins === '0 V' ? '0 V' : template.plus, ohms),
+  ];
 
 /** Largest drop and leakage that IEC 60947-5-2 allows a two-wire sensor, V and A. */
 const largestDrop = 8;
@@ -68,12 +87,8 @@ export const sensorFaults = {
   },
   'sensor-supply-low': {
     applies: either(threeWire, twoWire, module),
-    alters: (rig, scene) => {
-      const [low, high] = sagging(scene);
-      // A steel rule flat on the face still works it; the machine's own target, further away, does so only now and then.
-      const byHand = scene.state.actuation === 'pressed by hand' || scene.state.actuation === 'tapped';
-      return (byHand ? [high] : [low, high]).map((each) => withVolts(rig, 'field supply', each));
-    },
+    alters: sags('little'),
+    degrees: [sags('little'), sags('much')],
     likelihood: { fresh: 12, worked: 10 },
     proof: (wiring) => (twoWire(wiring) ? volts('field +', 'field 0 V')(wiring) : supplyAtSensor(wiring)),
   },
@@ -106,10 +121,8 @@ export const sensorFaults = {
   },
   'back-feed': {
     applies: either(coupler, threeWire, module),
-    alters: (rig, { wiring: { template } }) => [
-      rig,
-      ...leaks(rig, 'cable signal', template.joins === '0 V' ? '0 V' : template.plus, 4700),
-    ],
+    alters: feedsBack(4700),
+    degrees: [feedsBack(3e3), feedsBack(7e3)],
     likelihood: { fresh: 4, worked: 3 },
     proof: atTerminal(whenOpen),
   },

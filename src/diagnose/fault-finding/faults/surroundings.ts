@@ -6,6 +6,9 @@ import { everywhere, logicStage } from '../traits.ts';
 
 /** What a drive's edges or an arc amount to beside a cable, V behind the coupling: the envelope of a burst (common practice, no source). */
 const burst = 60;
+/** A cable further away or closer, V. */
+const bursts = (...running: Parameters<typeof picksUp>[1][]) =>
+  [35, burst, 100].map((volts) => picksUp(volts, ...running));
 /** How far motor current lifts a return it shares, V (common practice, no source). */
 const lift = 2;
 
@@ -14,12 +17,14 @@ export const surroundingFaults = {
   'spindle-noise': {
     applies: everywhere,
     alters: picksUp(burst, 'spindle'),
+    degrees: bursts('spindle'),
     likelihood: { fresh: 35, worked: 35 },
     proof: atTerminal(running('spindle')),
   },
   'motor-cable-noise': {
     applies: everywhere,
     alters: picksUp(burst, 'axis'),
+    degrees: bursts('axis'),
     likelihood: { fresh: 15, worked: 15 },
     proof: atTerminal(running('axis')),
   },
@@ -44,6 +49,7 @@ export const surroundingFaults = {
   'shield-wrong': {
     applies: everywhere,
     alters: picksUp(burst, 'spindle', 'axis'),
+    degrees: bursts('spindle', 'axis'),
     likelihood: { fresh: 10, worked: 10 },
     proof: atTerminal(running('spindle')),
   },

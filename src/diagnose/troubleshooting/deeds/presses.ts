@@ -14,15 +14,17 @@ export const bounces = (glimpse: string): string => `to ${glimpse}, bounces`;
 export const besides = (own: string, beside: 'no other' | 'another' | 'other end'): string =>
   beside === 'no other' ? own : `${own}; ${beside}`;
 
-/** How often bounce that gets through is seen in the reports at all. */
+/** How often bounce that gets through is seen in the reports at all; and how often a worn contact bounces longer than a sound filter waits. */
 const bounceIsSeen = 0.6;
+const bouncesLong = 0.03;
 
 const pushed = (scene: Imagined, actuation: Actuation): Odds => {
   const before = scene.glimpse();
   const letGo = JSON.stringify(scene.glimpse({ actuation: 'let go' }));
   const during = scene.glimpse({ actuation });
   const sticks = letGo === JSON.stringify(during) && letGo !== JSON.stringify(before);
-  const through = actuation === 'pressed by hand' && scene.look({ actuation }).chatters ? bounceIsSeen : 0;
+  const through =
+    actuation !== 'pressed by hand' ? 0 : scene.look({ actuation }).chatters ? bounceIsSeen : bouncesLong;
   const own = joined(before, during, (one, other) => {
     if (one === jumps) return jumps;
     if (other === jumps) return jumps;

@@ -5,32 +5,31 @@ import type { Machine } from './machine.ts';
 
 type Seen = Readonly<Partial<Record<FaultName, number>>>;
 
-/** How often a person who is asked sees it, where it is so (judgement of the trade, no source; not the troubleshooter's own figures). */
+/** How often it can be seen at all, where it is so (judgement of the trade, no source; not the troubleshooter's own figures). */
 const seen: Readonly<Partial<Record<DeedName, Seen>>> = {
-  lever: { 'held-operated': 0.97, 'actuator-sticks': 0.4 },
+  lever: { 'held-operated': 1, 'actuator-sticks': 0.4 },
   face: {
-    'chip-on-face': 0.97,
-    'optics-blind': 0.9,
+    'chip-on-face': 1,
+    'optics-blind': 0.95,
     'contact-bridged': 0.5,
     moisture: 0.2,
     'held-operated': 0.1,
   },
   settings: {
-    'input-not-enabled': 0.97,
-    'filter-too-long': 0.93,
-    'filter-too-short': 0.93,
+    'input-not-enabled': 1,
+    'filter-too-long': 1,
+    'filter-too-short': 1,
+    // What polarity would be right is not plain to everyone.
     'polarity-inverted': 0.7,
     'polarity-for-all': 0.7,
   },
-  blades: { 'common-blade-unused': 0.97, 'wrong-blade': 0.1 },
-  gap: { 'gap-too-large': 0.97, 'sensor-supply-low': 0.03 },
-  bracket: { 'bracket-loose': 0.95, 'dog-misses': 0.15, 'dog-rides-past': 0.1 },
-  clip: { 'clip-off': 0.97 },
+  blades: { 'common-blade-unused': 1, 'wrong-blade': 0.1 },
+  gap: { 'gap-too-large': 1 },
+  bracket: { 'bracket-loose': 1, 'dog-misses': 0.15, 'dog-rides-past': 0.1 },
+  clip: { 'clip-off': 1 },
 };
-/** Where nothing of the kind is there. */
-const imagined = 0.02;
 
 export function eyesSee({ faults }: Machine, deed: DeedName, chance: Random): boolean {
-  const no = faults.reduce((left, fault) => left * (1 - (seen[deed]?.[fault] ?? 0)), 1 - imagined);
+  const no = faults.reduce((left, fault) => left * (1 - (seen[deed]?.[fault] ?? 0)), 1);
   return chance() >= no;
 }

@@ -9,8 +9,8 @@ const cut = (part: string, ...names: readonly string[]): Trouble => ({
   plays: (input) => remove(input, ...names),
 });
 
-/** A short is anything from a whisker to a clean joint. */
-const shortOhms = (random: Random) => byDecades(random, 0.01, 3);
+/** What touches, touches well: a supply that is linked onto a poorer short burns it clear. */
+const shortOhms = (random: Random) => byDecades(random, 0.005, 0.05);
 
 const short = (to: (moment: Moment) => string): Trouble => ({
   part: 'signal core',

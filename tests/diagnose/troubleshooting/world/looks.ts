@@ -16,7 +16,6 @@ export interface Look {
 
 /** What has to be solved for a look. */
 export interface Question {
-  readonly key: string;
   readonly machine: Machine;
   readonly networks: readonly Network[];
   /** Nodes whose voltage is wanted, and pins whose source resistance is wanted beside. */
@@ -64,7 +63,6 @@ export function posed(machine: Machine, { name, state, meter }: Look): Posed {
   const distinct = [...new Set(texts)];
   const pins = meter ? [] : besideMatters ? ['pin', neighbourOf('pin')] : ['pin'];
   const question: Question = {
-    key: `${machine.seed} ${name}`,
     machine,
     networks: distinct.map((text) => tied(all[texts.indexOf(text)] ?? [])),
     volts: meter ? [meter.from, meter.to] : [...pins, ...lampNodes],
@@ -72,6 +70,11 @@ export function posed(machine: Machine, { name, state, meter }: Look): Posed {
   };
   return { question, inputs, at: texts.map((text) => distinct.indexOf(text)) };
 }
+
+export const questionOf = (machine: Machine, look: Look): Question => posed(machine, look).question;
+
+/** Time passes between deeds: what comes and goes is caught anew in each. */
+export const lookedAt = (deed: string, look: Look): Look => ({ ...look, name: `${deed}: ${look.name}` });
 
 /** Ohm; a board's own surface, so that nothing hangs in nowhere. */
 const surfaceOhms = 1e9;

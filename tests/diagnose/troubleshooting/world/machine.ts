@@ -68,6 +68,12 @@ export function machineOf(seed: number): Machine {
   };
 }
 
+/** The same machine with some of its faults mended. */
+export const mended = (machine: Machine, fixed: readonly FaultName[]): Machine => ({
+  ...machine,
+  faults: machine.faults.filter((name) => !fixed.includes(name)),
+});
+
 function faultsAmong(possible: readonly Fault[], history: History, random: Random): readonly FaultName[] {
   const weightOf = ({ likelihood }: Fault) => Math.max(likelihood[history], 0.5);
   const how = random();

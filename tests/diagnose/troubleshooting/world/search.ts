@@ -2,8 +2,7 @@ import type { DeedName } from '../../../../src/diagnose/troubleshooting/deeds/al
 import type { Conclusion, Inquiry } from '../../../../src/diagnose/troubleshooting/inquiry.ts';
 import type { Trial } from '../../../../src/diagnose/troubleshooting/prospect.ts';
 import { looksOf } from './doings.ts';
-import type { Answer, Question } from './looks.ts';
-import { posed } from './looks.ts';
+import { type Answer, lookedAt, type Question, questionOf } from './looks.ts';
 import type { Machine } from './machine.ts';
 import { outcomeOf } from './outcomes.ts';
 import { answerOf } from './person.ts';
@@ -31,8 +30,8 @@ export function* search(machine: Machine, from: Inquiry, guide: Guide, mistakes:
   for (let trial = guide(inquiry); trial; trial = guide(inquiry)) {
     const { name } = trial;
     minutes += trial.minutes;
-    const looks = looksOf(name, machine.wiring);
-    const answers = looks.length === 0 ? [] : yield looks.map((look) => posed(machine, look).question);
+    const looks = looksOf(name, machine.wiring).map((look) => lookedAt(name, look));
+    const answers = looks.length === 0 ? [] : yield looks.map((look) => questionOf(machine, look));
     const looked = looks.map((look, at) => taken(machine, look, answers[at] ?? []));
     const outcome = answerOf(machine, name, outcomeOf(machine, name, looked), mistakes);
     asked.push({ deed: name, outcome: outcome ?? 'not sure' });
