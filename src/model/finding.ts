@@ -38,6 +38,7 @@ export const motionKinds = [
   'gantry',
   'ends-in-fault',
   'slow-not-slower',
+  'turns-one-way',
   'scattered-trips',
 ] as const;
 export type MotionKind = (typeof motionKinds)[number];
@@ -169,6 +170,7 @@ export const weightOf = {
   gantry: 'fault',
   'ends-in-fault': 'fault',
   'slow-not-slower': 'limitation',
+  'turns-one-way': 'fault',
   'scattered-trips': 'fault',
   'stop-told': 'limitation',
   'soft-limits-outside': 'limitation',

@@ -88,6 +88,8 @@ export interface FirstMove {
   readonly commanded: 1 | -1 | undefined;
   /** The way of the tool over the work, counted as the axis counts; undefined where nobody was sure. */
   readonly tool: 'positive' | 'negative' | 'none' | undefined;
+  /** The same of the way back; asked only where the first was not as commanded. */
+  readonly back?: FirstMove['tool'];
 }
 
 /** What was settled in this session about letting anything move. */

@@ -70,6 +70,7 @@ export const oneOfEach = {
   gantry: { kind: 'gantry', ...motion },
   'ends-in-fault': { kind: 'ends-in-fault', ...motion },
   'slow-not-slower': { kind: 'slow-not-slower', ...motion },
+  'turns-one-way': { kind: 'turns-one-way', ...motion, candidates: ['does-not-turn-back'], apart: [] },
   'scattered-trips': { kind: 'scattered-trips', ...motion },
   'stop-told': { kind: 'stop-told' },
   'soft-limits-outside': { kind: 'soft-limits-outside', axis: 'X', issue: 'soft-outside-switch', ...limit },

@@ -9,6 +9,7 @@ import type { Asking, Latest } from '../procedures/asking.ts';
 import { beforeMotion, lastOf } from '../procedures/before-motion.ts';
 import { type Homing, homeOnce } from '../procedures/home-axes.ts';
 import { seekRoles } from '../seek/roles.ts';
+import type { SeekRun } from '../seek/run.ts';
 import { axesToSeek } from './seek.ts';
 
 type HomingKept = HomingItem | { readonly motion: MotionKnown };
@@ -69,7 +70,7 @@ function* homeGroup(
     items = done.items;
     now = done.motion;
     missing = done.missing;
-    if (missing || items.some(({ alarms, runs }) => alarms.length > 0 || !runs.at(-1)?.cycle.trip)) break;
+    if (missing || items.some(({ alarms, runs }) => alarms.length > 0 || !mayGoAgain(runs.at(-1)))) break;
   }
   const without = missing;
   const all = group.map(
@@ -87,6 +88,10 @@ function* homeGroup(
   );
   return { items: all, motion: now };
 }
+
+/** Off its switch, and every part up to there was made: only then is another homing worth its risk. */
+const mayGoAgain = (run: SeekRun | undefined): boolean =>
+  run?.cycle.clear !== undefined && run.cycle.endCondition === 'free';
 
 /** An axis that failed its first seek is not sent home. */
 function heldBack(axis: string, scene: Scene): Missing | undefined {

@@ -21,7 +21,9 @@ export function judgeFrame(
   machine: Machine,
   motion: MotionKnown,
 ): Verdict | undefined {
-  const linear = machine.axes.filter(({ letter, kind }) => kind === 'linear' && isLinear(letter));
+  const linear = machine.axes.filter(
+    ({ letter, kind }) => kind === 'linear' && isLinear(letter) && known.some(({ axis }) => axis === letter),
+  );
   const ways = waysOf(known);
   const told: readonly Finding[] = motion.stop === 'told' ? [{ kind: 'stop-told' }] : [];
   if (linear.length < 2 && told.length === 0) return undefined;
@@ -38,7 +40,7 @@ export function judgeFrame(
     evidence: ways.some(({ evidence }) => evidence === 'told') || ways.length === 0 ? 'told' : 'repeated',
     findings,
     missing,
-    facts: { frame },
+    facts: linear.length < 2 ? {} : { frame },
     traces: [],
   };
 }

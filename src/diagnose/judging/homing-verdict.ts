@@ -1,7 +1,6 @@
 import type { Finding, MotionKind } from '../../model/finding.ts';
 import { type HomingFacts, type HomingPart, homingParts } from '../../model/homing-facts.ts';
 import type { Facts, Missing, Verdict } from '../../model/verdict.ts';
-import type { HomingCycle } from '../homing/cycle.ts';
 import { judgeHoming } from '../homing/judge.ts';
 import { reactionOf } from '../homing/reaction.ts';
 import { tellsMost } from '../procedures/look-apart.ts';
@@ -13,6 +12,7 @@ import { axisTrackOf } from './axis-track.ts';
 import type { HomingItem } from './homing-evidence.ts';
 import { motionFinding } from './motion-finding.ts';
 import { statusOf, withoutEvidence } from './status.ts';
+import { wasBraking } from './was-braking.ts';
 
 /** What the homings of one axis came to: the figures of the last one, and what all of them show. */
 export function judgeHomingItem(item: HomingItem): Verdict {
@@ -38,7 +38,8 @@ export function judgeHomingItem(item: HomingItem): Verdict {
   return { ...common, status, missing: [] };
 }
 
-function findingsOf(item: HomingItem, { cycle }: SeekRun, judged: SeekJudgement): readonly Finding[] {
+function findingsOf(item: HomingItem, last: SeekRun, judged: SeekJudgement): readonly Finding[] {
+  const { cycle } = last;
   const { axis, alarms, roles } = item;
   const { own, features } = judged;
   const apart = tellsMost(judged);
@@ -54,7 +55,7 @@ function findingsOf(item: HomingItem, { cycle }: SeekRun, judged: SeekJudgement)
       ...('input' in alarm && { input: alarm.input }),
       ...(alarm.kind === 'pushes-on' && { by: alarm.by }),
     });
-  if (reaction(item, cycle) === 'not-acted-on') add('not-acted-on', { input: cycle.input });
+  if (reaction(item, last) === 'not-acted-on') add('not-acted-on', { input: cycle.input });
   else if (judged.says === 'faulty' && features.seen !== 'gap')
     for (const { kind, situations } of judged.findings)
       if (kind !== 'scale-off' && !(kinds.size > 0 && (kind === 'no-trip' || kind === 'no-reversal')))
@@ -74,14 +75,18 @@ function missingOf({ missing }: HomingItem, { cycle }: SeekRun, judged: SeekJudg
   return own.includes('healthy') && cycle.trip && wasThere ? undefined : 'not-told-apart';
 }
 
-function reaction({ roles }: HomingItem, cycle: HomingCycle) {
+function reaction({ roles }: HomingItem, run: SeekRun): HomingFacts['reaction'] {
+  const { cycle } = run;
   const { axis } = roles;
   const speed = Math.abs(cycle.approach?.speed?.value ?? 0);
-  return reactionOf(cycle, mayRunOn(speed, axis.acceleration, axis.reaction, axis.step ?? stepUnknown));
+  const told = reactionOf(cycle, mayRunOn(speed, axis.acceleration, axis.reaction, axis.step ?? stepUnknown));
+  // One that brakes has heeded its switch, late.
+  return told === 'not-acted-on' && wasBraking(run) ? 'acted' : told;
 }
 const stepUnknown = 0.05 as Parameters<typeof mayRunOn>[3];
 
-function factsOf(item: HomingItem, { cycle }: SeekRun): Facts {
+function factsOf(item: HomingItem, run: SeekRun): Facts {
+  const { cycle } = run;
   const { figures } = judgeHoming(cycle, item.roles.overtravel);
   const seen: Readonly<Record<HomingPart, unknown>> = {
     'off the switch': cycle.freed,
@@ -104,7 +109,7 @@ function factsOf(item: HomingItem, { cycle }: SeekRun): Facts {
     seen: homingParts.filter((part) => seen[part] !== undefined),
     ...withoutUndefined(figures),
     zero: cycle.zero.kind,
-    reaction: reaction(item, cycle),
+    reaction: reaction(item, run),
     ...(item.order && { order: item.order }),
   };
   const tracks = item.runs.slice(-1).flatMap((run) => trackOf(item, run) ?? []);

@@ -6,10 +6,12 @@ import { tellsMost } from '../procedures/look-apart.ts';
 import { dangerOf } from '../seek/guard.ts';
 import type { SeekJudgement } from '../seek/judge.ts';
 import { judgeFirstSeek } from '../seek/judge-first-seek.ts';
+import { turnsOneWay } from '../seek/sense.ts';
 import { axisTrackOf } from './axis-track.ts';
 import { motionFinding } from './motion-finding.ts';
 import type { SeekItem } from './seek-evidence.ts';
 import { statusOf, withoutEvidence } from './status.ts';
+import { wasBraking } from './was-braking.ts';
 
 /** What the first seeks of one axis came to. */
 export function judgeSeekItem(item: SeekItem, machine: Machine): Verdict {
@@ -58,8 +60,11 @@ function findingsOf(item: SeekItem, judged: SeekJudgement): readonly Finding[] {
       const by = alarm.kind === 'pushes-on' ? { by: alarm.by } : {};
       return motionFinding(dangerOf[alarm.kind], { axis, candidates: faulty, apart, ...input, ...by });
     });
+  if (turnsOneWay(item.first))
+    return [motionFinding('turns-one-way', { axis, candidates: ['does-not-turn-back'], apart: [] })];
   const input = roles.home[0];
-  if (features.after === 'pushed-on')
+  const last = item.runs.at(-1);
+  if (features.after === 'pushed-on' && last && !wasBraking(last))
     return [
       ...alarmed,
       { kind: 'not-acted-on', axis, candidates: [], apart: [], ...(input !== undefined && { input }) },

@@ -35,16 +35,21 @@ export function* moveFirst(
   const first = runs.find((run) => run.kind === 'moving');
   const why = refusal(moved);
   if (!first && why) return why;
-  const look = yield* untilUnbroken(
-    { check, action: 'look', topic: 'direction', axis: letter, seconds: timeToAnswer },
-    latest,
-  );
-  const { answer } = look;
-  const tool = answer === 'positive' || answer === 'negative' || answer === 'none' ? answer : undefined;
-  if (first || (tool !== undefined && tool !== 'none')) {
-    const back = away === 'positive' ? 'negative' : 'positive';
-    const returned = yield* put({ ...ask, direction: back }, latest);
-    if (refusal(returned) === 'skipped') return 'skipped';
-  }
-  return { window, commanded: first?.kind === 'moving' ? first.direction : undefined, tool };
+  const commanded = first?.kind === 'moving' ? first.direction : undefined;
+  const tool = yield* toolSeen(check, letter, latest);
+  if (!first && (tool === undefined || tool === 'none')) return { window, commanded, tool };
+  const direction = away === 'positive' ? 'negative' : 'positive';
+  const returned = yield* put({ ...ask, direction }, latest);
+  if (refusal(returned) === 'skipped') return 'skipped';
+  // One that went the wrong way may go that way whatever it is told.
+  const isAgainst = tool !== undefined && tool !== 'none' && (tool === 'positive') !== (commanded === 1);
+  return isAgainst
+    ? { window, commanded, tool, back: yield* toolSeen(check, letter, latest) }
+    : { window, commanded, tool };
+}
+
+function* toolSeen(check: CheckName, axis: AxisLetter, latest: Latest): Asking<FirstMove['tool']> {
+  const ask = { check, action: 'look', topic: 'direction', axis, seconds: timeToAnswer } as const;
+  const { answer } = yield* untilUnbroken(ask, latest);
+  return answer === 'positive' || answer === 'negative' || answer === 'none' ? answer : undefined;
 }

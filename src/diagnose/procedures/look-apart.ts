@@ -34,7 +34,10 @@ export function* lookApart(of: LookingOf, told: SeekAnswers): Asking<SeekAnswers
   let answers = told;
   const asked = new Set<Feature>();
   while (asked.size < mostLooks) {
-    const next = tellsMost(judge(answers)).find((each) => looks[each] && !asked.has(each));
+    const judged = judge(answers);
+    // A trip proves that an input answered, not that the axis was there: that is asked first, whatever else is open.
+    const first: readonly Feature[] = judged.features.trip === 'own' && !answers.reached ? ['reached'] : [];
+    const next = [...first, ...tellsMost(judged)].find((each) => looks[each] && !asked.has(each));
     const look = next && looks[next];
     if (!look) break;
     asked.add(next);

@@ -10,7 +10,7 @@ import { tripsForPlace } from '../seek/limits.ts';
 import type { SeekAnswers } from '../seek/observe.ts';
 import type { SeekRoles } from '../seek/roles.ts';
 import { type SeekRun, seekRun } from '../seek/run.ts';
-import { reallyExpected, senseOf, toolIn } from '../seek/sense.ts';
+import { reallyExpected, senseOf, toolIn, turnsOneWay } from '../seek/sense.ts';
 import { type Asking, type Latest, put, refusal } from './asking.ts';
 import { beforeMotion, lateOf } from './before-motion.ts';
 import { lookApart } from './look-apart.ts';
@@ -43,7 +43,7 @@ export function* seekAxis(
   const wanted = senseOf(first) === undefined && roles.placed ? tripsForPlace : 1;
   let item: SeekItem = { ...base, first };
   let missing: SeekItem['missing'];
-  while (first?.tool !== 'none' && runs.length < wanted && alarms.length === 0) {
+  while (first?.tool !== 'none' && !turnsOneWay(first) && runs.length < wanted && alarms.length === 0) {
     const made = yield* seekOnce(watched);
     if (!made.run) {
       missing = runs.length > 0 ? undefined : made.missing;
@@ -57,6 +57,7 @@ export function* seekAxis(
   if (missing) return { item: { ...item, missing }, motion: may.motion };
   if (runs.length === 0 && first) runs.push(runFrom({ ...watched }, first.window));
   item = { ...item, runs, alarms };
+  if (turnsOneWay(first)) return { item, motion: may.motion };
   const tool = toolIn(first, runs.at(-1)?.cycle.approach?.direction);
   const told: SeekAnswers = tool === undefined ? {} : { tool };
   const answers = yield* lookApart(

@@ -20,6 +20,9 @@ const homingsBusiness: readonly SituationName[] = [
   'loses-steps',
 ];
 
+/** Where no trip came before it was stopped, these had not happened. */
+const afterTrips: readonly SituationName[] = ['noise-trip', 'trip-between-reports'];
+
 /**
  * The first seeks of an axis. One by hand ends on the switch and sets nothing, and is no worse for it; one that was stopped, by the button or after an alarm, was cut short, and
  * what it did not come to says nothing.
@@ -35,11 +38,12 @@ export function judgeFirstSeek(evidence: SeekEvidence, alarms: readonly SeekAlar
   const slow = Math.abs(last?.cycle.approach?.speed?.value ?? 0);
   // It is asked for at the lowest speed there is.
   if (slow >= crawlSpeed && features.speed !== undefined) features = { ...features, speed: 'as-declared' };
-  if (wasCutShort(features, alarms))
-    features = without(features, 'trip', 'zero', 'reached', 'lengths', 'ends');
+  const isCutShort = wasCutShort(features, alarms);
+  if (isCutShort) features = without(features, 'trip', 'zero', 'reached', 'lengths', 'ends');
   if (isHoming && features.after === 'reversed') return judgeFeatures(features, roles);
   if (features.after === 'stopped') features = without(features, 'after', 'clear');
-  return judgeFeatures(without(features, 'slow', 'zero', 'ends'), roles, homingsBusiness);
+  const others = isCutShort ? [...homingsBusiness, ...afterTrips] : homingsBusiness;
+  return judgeFeatures(without(features, 'slow', 'zero', 'ends'), roles, others);
 }
 
 /** A stop ended it before it came to any switch. */

@@ -26,3 +26,7 @@ export function reallyExpected(expectation: SeekExpectation, sense: Direction | 
 
 const turnedRound = (way: Direction | undefined): Direction | undefined =>
   way === undefined ? undefined : way === 1 ? -1 : 1;
+
+/** It went the same way there and back. */
+export const turnsOneWay = (first: FirstMove | undefined): boolean =>
+  first?.tool !== undefined && first.tool !== 'none' && first.back === first.tool;

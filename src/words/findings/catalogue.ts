@@ -17,6 +17,7 @@ import {
   noReversal,
   referenceLost,
   slowNotSlower,
+  turnsOneWay,
   zeroedInPlace,
   zeroNotSet,
 } from './homing.ts';
@@ -125,6 +126,7 @@ export const findingWords = {
   gantry,
   'ends-in-fault': endsInFault,
   'slow-not-slower': slowNotSlower,
+  'turns-one-way': turnsOneWay,
   'scattered-trips': scatteredTrips,
   'stop-told': stopTold,
   'soft-limits-outside': softLimitsOutside,

@@ -70,3 +70,15 @@ export const slowNotSlower = motionEntry<'slow-not-slower'>({
     'The slow approach is what makes a zero repeat: the way run between trip and stop shrinks with the square of the speed. Set alike, the second approach adds nothing.',
   next: ['Set the slow approach to a tenth of the fast one or less.', 'Home once more.'],
 });
+
+export const turnsOneWay = motionEntry<'turns-one-way'>({
+  title: 'The axis goes one way, whatever it is told',
+  said: ({ axis }) => `The tool went the same way for ${axis} there and back.`,
+  means:
+    'The direction line between controller and drive does nothing. Such an axis pushes on into its switch when it is told to back off, and into its end when it is told to come back.',
+  next: [
+    'Drive power off and the drives discharged; then look at the direction wire from the controller to the drive of this axis, both ends.',
+    'Exchange the drive for one of another axis only where you know how, power off.',
+    'Then make the first move once more.',
+  ],
+});
