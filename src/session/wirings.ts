@@ -11,7 +11,7 @@ const seed = 1;
 
 /**
  * What each declared circuit of a machine does under every fault, computed once for all switches that have the same. A contact that unplugging
- * found stands in place of the declared one. Switches without a known circuit are left out.
+ * found stands in place of the declared one. Switches whose circuit is not known, or cannot be computed, are left out.
  */
 export function wiringsOf(machine: Machine, verdicts: readonly Verdict[]): readonly MachineWiring[] {
   const found = new Map<string, { study: WiringStudy; switches: WiredSwitch[] }>();
@@ -20,7 +20,9 @@ export function wiringsOf(machine: Machine, verdicts: readonly Verdict[]): reado
     const declared = wiringOfSwitch(machine, withContact(each, contact));
     if (!declared) continue;
     const key = keyOf(declared);
-    const same = found.get(key) ?? { study: studied(declared, key), switches: [] };
+    const study = studied(declared, key);
+    if (!study) continue;
+    const same = found.get(key) ?? { study, switches: [] };
     found.set(key, same);
     same.switches.push({ subject: each.subject, contactFrom: contactFrom(each, contact) });
   }
@@ -43,12 +45,19 @@ const keyOf = ({ wiring: { circuit, contact, family, values, unused }, given }: 
   JSON.stringify([circuit.name, contact, family, values, unused, given]);
 
 /** A study takes a good part of a second, and the sessions of one machine have the same few wirings. */
-const known = new Map<string, WiringStudy>();
+const known = new Map<string, WiringStudy | undefined>();
 
-function studied({ wiring, given }: DeclaredWiring, key: string): WiringStudy {
-  const before = known.get(key);
-  if (before) return before;
-  const study = studyWiring({ wiring, given }, seeded(seed), boards);
-  known.set(key, study);
-  return study;
+function studied(declared: DeclaredWiring, key: string): WiringStudy | undefined {
+  if (!known.has(key)) known.set(key, computed(declared));
+  return known.get(key);
+}
+
+/** Undefined where the parts told make a short of the supply: a report is still to be written. */
+function computed({ wiring, given }: DeclaredWiring): WiringStudy | undefined {
+  try {
+    return studyWiring({ wiring, given }, seeded(seed), boards);
+  } catch (cause) {
+    if (cause instanceof RangeError) return undefined;
+    throw cause;
+  }
 }

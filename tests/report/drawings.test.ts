@@ -5,6 +5,7 @@ import { buildRecord } from '../../src/report/build-record.ts';
 import { plotOf } from '../../src/report/drawings/plot.ts';
 import { html } from '../../src/report/html.ts';
 import { flatTrace, pressTrace, togetherTrace } from './traces.ts';
+import { watched } from './watched.ts';
 import { weekend } from './weekend.ts';
 
 const drawings = (page: string) => [...page.matchAll(/<svg [^>]*role="img".*?<\/svg>/gs)].map(([svg]) => svg);
@@ -81,7 +82,7 @@ describe('the drawn waveform', () => {
   });
 
   it('tells its content to those who cannot see it, and needs no colour', () => {
-    const page = html(buildRecord(weekend));
+    const page = html(buildRecord(watched));
     const svgs = drawings(page);
     const ids = svgs.flatMap((svg) => [...svg.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id));
     expect(new Set(ids).size).toBe(ids.length);

@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildRecord } from '../../src/report/build-record.ts';
 import { html } from '../../src/report/html.ts';
 import { hostile, markup } from './hostile.ts';
+import { watched } from './watched.ts';
 import { weekend } from './weekend.ts';
 
 const browserPath = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find(
@@ -64,6 +65,7 @@ describe.skipIf(browserPath === undefined)('the HTML report in a browser (needs 
   it.each([
     ['weekend', weekend],
     ['hostile', hostile],
+    ['watched', watched],
   ])('%s: says nothing, asks for nothing, runs nothing', async (name, facts) => {
     const { page, said, asked } = await opened(name, html(buildRecord(facts)));
     expect(said).toEqual([]);

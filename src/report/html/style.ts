@@ -67,8 +67,9 @@ footer { margin-top: 3rem; padding-top: 0.6rem; border-top: 1px solid #ccc; font
   nav, footer { display: none; } .space { height: 38mm; }
   table { font-size: 8pt; } .callout { font-size: 8.5pt; } figcaption { font-size: 7.5pt; }
   h2, h3, h2 + p, thead, figcaption { break-after: avoid; }
-  tr, figure, .callout, #verdicts .keep, #findings .keep, .headline, dl div, li { break-inside: avoid; }
+  tr, figure, .callout, #verdicts .keep, #findings .keep, #motion .keep, #repeat .keep, #envelope .keep, .headline, dl div, li { break-inside: avoid; }
   .drawings, .schematics { gap: 3mm 6mm; }
+  .pictures { max-width: 130mm; margin: 2mm 0 3mm; } #sketch .pictures { max-width: 105mm; }
   .own-page { padding: 0 5mm 3mm; break-before: page; break-after: page; margin-top: 0; }
   #annex { break-before: page; }
   .mark, .callout, .headline { print-color-adjust: exact; -webkit-print-color-adjust: exact; }

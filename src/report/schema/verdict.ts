@@ -22,6 +22,7 @@ const count = z.int().nonnegative();
 export const checkSchema = z.enum(everyCheck);
 export const statusSchema = z.enum(statuses);
 
+/** A fact without a line here does not compile. */
 const facts = z.strictObject({
   resolution: z
     .strictObject({
@@ -56,7 +57,7 @@ const facts = z.strictObject({
   program: programSchema.exactOptional(),
   scale: scaleSchema.exactOptional(),
   cause: causeSchema.exactOptional(),
-}) as unknown as z.ZodType<Facts>;
+} satisfies Record<keyof Facts, z.ZodType>) as unknown as z.ZodType<Facts>;
 
 /** Points carry the controller clock in ms from the first point; `from` and `to` the host clock. */
 const trace = z.strictObject({

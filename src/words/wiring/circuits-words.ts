@@ -19,9 +19,9 @@ export const foundHeads = {
 export const circuitName = (at: number): string => `Circuit ${at + 1}`;
 
 export const circuitSentences = {
-  none: 'NOT COMPUTED. The machine file names no circuit that is known.',
+  none: 'NOT COMPUTED. The machine file names no circuit that can be computed.',
   at: (name: string) => `Its circuit with the computed voltages: ${name.toLowerCase()}, under Circuits.`,
   without: (subjects: readonly Subject[]) =>
-    `NOT COMPUTED for ${listed(subjects)}: the machine file names no circuit that is known.`,
+    `NOT COMPUTED for ${listed(subjects)}: the machine file names no circuit that can be computed.`,
   old: 'Shares are for a machine that worked; for a new build they are given with each circuit.',
 } as const;
