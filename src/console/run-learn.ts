@@ -9,6 +9,7 @@ import { openPort } from '../transport/open-port.ts';
 import { realTime } from '../transport/real-time.ts';
 import { writeDescription } from '../transport/stream/description/write.ts';
 import { tcpAddress } from '../transport/tcp.ts';
+import { writtenLine } from '../words/learn-words.ts';
 import { isTerminal, makeFace, wantsColor } from './choose-face.ts';
 import type { LearnFlags } from './commands/flags.ts';
 import { letPass } from './let-pass.ts';
@@ -46,6 +47,7 @@ export async function runLearn(flags: LearnFlags): Promise<0 | 2> {
     : { source: await portAt(port, flags.baud), time: realTime, face: await makeFace(faceName, wishes) };
   const face = endedBySignals(wired.face);
   mkdirSync(out, { recursive: true });
+  let requests = 0;
   try {
     const outcome = await runLearning({
       source: wired.source,
@@ -53,7 +55,10 @@ export async function runLearn(flags: LearnFlags): Promise<0 | 2> {
       face,
       machine,
       request,
-      capture: (line) => appendFileSync(join(out, 'capture.log'), line),
+      capture: (line) => {
+        if (/^\S+ tx /.test(line)) requests++;
+        appendFileSync(join(out, 'capture.log'), line);
+      },
     });
     const file = join(out, 'stream.yaml');
     writeFileSync(file, writeDescription(outcome.description, remarksOf(outcome, toolVersion())));
@@ -63,7 +68,7 @@ export async function runLearn(flags: LearnFlags): Promise<0 | 2> {
       outcome.axesOpen.length === 0;
     const exit = isWhole ? 0 : 2;
     if (faceName === 'json') face.show({ kind: 'finished', session: out, report: file, exit });
-    else showLines([...summaryLines(outcome), `Written: ${file}`]);
+    else showLines([...summaryLines(outcome), writtenLine(requests, request), `Written: ${file}`]);
     return exit;
   } finally {
     await face.close();

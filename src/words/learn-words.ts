@@ -1,4 +1,5 @@
-import { visible } from '../model/visible.ts';
+import type { StreamRequest } from '../model/stream-description.ts';
+import { escapeBytes, visible } from '../model/visible.ts';
 import { listed } from './figures.ts';
 
 /** Why something is not in a description, and what would put it there. */
@@ -37,6 +38,12 @@ export const learnRemarks = {
   notAccepted: 'NOT ACCEPTED: the preview was not confirmed. Look at every line before you use this.',
   stopped: 'STOPPED before the end: nothing is bound.',
 } as const;
+
+/** What the tool wrote to the port, which is said at the end of every session. */
+export const writtenLine = (requests: number, request: StreamRequest | undefined): string =>
+  request === undefined || requests === 0
+    ? 'Nothing was written to the port.'
+    : `Written to the port, ${requests} times: "${escapeBytes(request.send)}".`;
 
 const chanceText = (chance: number): string => `less than 1 in ${Math.max(100, Math.floor(1 / chance))}`;
 
