@@ -20,8 +20,9 @@ export interface NextTest {
   }[];
 }
 
-/** Answers rarer than this are not told. */
+/** Answers rarer than this are not told, but for the two likeliest: one answer alone tells nothing. */
 const rarest = 0.02;
+const fewest = 2;
 const mostCauses = 3;
 
 /** The best tests, the best first: each is what would be asked next if those before it could not be done. */
@@ -34,8 +35,8 @@ export function nextTests(search: Search, most: number): readonly NextTest[] {
     const { name: deed, kind, minutes, keys, chances } = trial;
     const answers = keys
       .map((outcome, at) => ({ outcome, chance: chanceOf(now.belief, chances, at) }))
-      .filter(({ chance }) => chance >= rarest)
       .toSorted((a, b) => b.chance - a.chance)
+      .filter(({ chance }, rank) => chance >= rarest || (rank < fewest && chance > 0))
       .map(({ outcome, chance }) => {
         const { causes } = now.learnt(deed, outcome).conclusion();
         return { outcome, chance, causes: causes.slice(0, mostCauses), left: causes.length };

@@ -14,9 +14,6 @@ import { isJumping, seenHeld, seenMoved, seenPushed } from '../seen.ts';
 import type { Doing, Done, Site } from '../site.ts';
 
 const check = 'troubleshoot' as const;
-/** A press that nothing answered is asked for once more: a finger slips. */
-const rounds = 2;
-
 /** Hands off for so long, s: an input that jumps does so every second or so. */
 export const restSeconds = seconds(6);
 
@@ -27,10 +24,10 @@ export const rest: Doing = function* (site) {
 };
 
 export const press: Doing = function* (site) {
-  const first = yield* pressed(site.of, site);
+  const first = yield* pressed(site.of, site, 1);
   if ('missing' in first) return first;
   if (first.moved.length > 0) return outcomeOf(first, site);
-  const second = yield* pressed(site.of, site);
+  const second = yield* pressed(site.of, site, 2);
   if ('missing' in second) return second;
   if (second.moved.length === 0) return outcomeOf(second, site);
   // One press answered and one did not: it comes and goes.
@@ -40,10 +37,11 @@ export const press: Doing = function* (site) {
 
 type PressedOr = Pressed | Extract<Done, { readonly missing: unknown }>;
 
-function* pressed(of: Switch, { latest, deaf, of: { input } }: Site): Asking<PressedOr> {
-  const press = { check, rounds, expect: 'answer', label: 'press', onGap: 'repeat' } as const;
+/** A press that nothing answered is asked for once more, for a finger slips: that is its second round. */
+function* pressed(of: Switch, { latest, deaf, of: { input } }: Site, round: 1 | 2): Asking<PressedOr> {
+  const press = { check, round, rounds: round, expect: 'answer', label: 'press', onGap: 'repeat' } as const;
   // An input that jumps by itself would end the ask before anyone has pressed: it is read from the window instead.
-  const outcome = yield* pressOnce(of, { ...press, round: 1, deaf }, latest);
+  const outcome = yield* pressOnce(of, { ...press, deaf }, latest);
   if (outcome.kind === 'refused') return { missing: outcome.why };
   if (outcome.moved.length === 0 && !outcome.confirmed) return { missing: 'no-answer-given' };
   const jumping = deaf.includes(input) && edgesOf(outcome, input) > 0;
@@ -99,7 +97,7 @@ export const neighbour: Doing = function* (site) {
 };
 
 function* pressedBeside(beside: Switch, site: Site): Asking<Done> {
-  const outcome = yield* pressed(beside, site);
+  const outcome = yield* pressed(beside, site, 1);
   if ('missing' in outcome) return outcome;
   if (site.deaf.includes(site.of.input)) return { outcome: jumps };
   const moved = outcome.moved.map(({ input }) => input);
