@@ -23,11 +23,31 @@ export function explained(kind: FindingKind): Explained {
   return { kind, title: entry.title, weight: effect[weightOf[kind]], means: entry.means, next: entry.next };
 }
 
+/** Findings of presses and plugs, whose causes are computed from the circuit of the switch. */
+const causesComputed: readonly FindingKind[] = [
+  'break-undetected',
+  'polarity-reversed',
+  'never-changes',
+  'stuck-active',
+  'already-open',
+  'flickers',
+  'answers-elsewhere',
+  'moves-together',
+  'misses-presses',
+  'chatters',
+  'sticks',
+  'floats-open',
+  'not-enabled',
+];
+const causesNote =
+  'What can cause it on your machine is computed from the circuit the machine file declares: the report names it with the verdict. `tellwire troubleshoot <input>` asks for the tests that tell the causes apart.';
+
 /** The page that `explain <finding>` prints. */
 export function explainPage(kind: FindingKind): string {
   const { title, weight, means, next } = explained(kind);
   const steps = next.map((step, i) => `  ${i + 1}. ${step}`);
-  return [title, `(${kind}, ${weight})`, '', means, '', 'What to do next:', ...steps, ''].join('\n');
+  const note = causesComputed.includes(kind) ? ['', causesNote] : [];
+  return [title, `(${kind}, ${weight})`, '', means, ...note, '', 'What to do next:', ...steps, ''].join('\n');
 }
 
 /** docs/findings.md, written from the same words. */
