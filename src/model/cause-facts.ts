@@ -1,7 +1,8 @@
+import type { CheckName } from './check-name.ts';
 import type { DeedName } from './deed-names.ts';
 import type { FaultName } from './fault-names.ts';
+import type { Missing } from './missing.ts';
 import type { Share } from './units.ts';
-import type { CheckName, Missing } from './verdict.ts';
 import type { WiringName } from './wiring-names.ts';
 
 /** What a search for the cause on one input came to, and what it rests on. */

@@ -5,6 +5,7 @@ import type { FaultName } from './fault-names.ts';
 import type { Finding } from './finding.ts';
 import type { HomingFacts } from './homing-facts.ts';
 import type { InputName, Subject } from './machine.ts';
+import type { Missing } from './missing.ts';
 import type { AxisTrack, FrameFacts } from './motion-facts.ts';
 import type { Active, Level } from './reading.ts';
 import type { RepeatFacts } from './repeat-facts.ts';
@@ -13,6 +14,7 @@ import type { StoppingFacts } from './stopping-facts.ts';
 import type { Millis, Share } from './units.ts';
 
 export { type CheckName, checkNames, everyCheck } from './check-name.ts';
+export type { Missing } from './missing.ts';
 
 /** Worst last. Nothing is proved by silence: a check without its evidence is inconclusive. */
 export const statuses = ['proved', 'limited', 'not-tested', 'inconclusive', 'failed'] as const;
@@ -34,60 +36,6 @@ export interface Verdict {
   /** Exactly the readings that prove it. */
   readonly traces: readonly Trace[];
 }
-
-/** What kept a check from its evidence. */
-export type Missing =
-  | 'stopped'
-  | 'skipped'
-  | 'cannot'
-  | 'not-sure'
-  | 'no-answer-given'
-  | 'motors-not-off'
-  | 'not-propped'
-  | 'not-confirmed'
-  | 'control-press'
-  | 'settled-level'
-  | 'press-after-replug'
-  | 'replug'
-  | 'never-answered'
-  | 'rest-in-doubt'
-  | 'input-not-reported'
-  | 'stream-broke-off'
-  | 'stream-too-slow'
-  | 'out-of-reach'
-  | 'voltage-unknown'
-  | 'voltage-too-high'
-  | 'plug-not-confirmed'
-  | 'chain-open'
-  | 'something-out'
-  | 'power-not-looked-at'
-  | 'watched-too-short'
-  | 'no-hard-wired-stop'
-  | 'input-unproved'
-  | 'motors-not-on'
-  | 'way-not-free'
-  | 'no-home-switch'
-  | 'seek-not-proved'
-  | 'no-motion-seen'
-  | 'position-not-reported'
-  | 'direction-not-known'
-  | 'not-told-apart'
-  | 'contradictory'
-  | 'not-mended'
-  | 'stop-not-proved'
-  | 'circuit-not-declared'
-  | 'soft-limits-unknown'
-  | 'switch-places-unknown'
-  | 'program-without-motion'
-  | 'program-not-understood'
-  | 'homing-not-shown'
-  | 'too-few-runs'
-  | 'too-coarse'
-  | 'speeds-unknown'
-  | 'room-unknown'
-  | 'stop-not-seen'
-  | 'lengths-missing'
-  | 'no-such-check-yet';
 
 /** Measured facts a reader may want beside the verdict. Absent means not observed. */
 export interface Facts {
