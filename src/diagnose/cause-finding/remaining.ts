@@ -37,10 +37,16 @@ export function remaining(seen: Evidence, wiring: Wiring, around: Surroundings):
     return trials.reduce((product, { odds, outcome }) => product * (odds(scene)[outcome] ?? 0), 1);
   };
   if (trials.length === 0 || agreement([]) > soundAgrees) return [];
-  return hypothesesOf(wiring, 'fresh', around.otherEnd ? [] : ['ends-swapped'])
+  const agreeing = hypothesesOf(wiring, 'fresh', around.otherEnd ? [] : ['ends-swapped'])
     .filter(({ faults }) => faults.length > 0)
     .map(({ faults, weight }) => ({ faults, weight: weight * agreement(faults) }))
-    .filter(({ weight }) => weight > 0)
+    .filter(({ weight }) => weight > 0);
+  const alone = new Set(
+    agreeing.flatMap(({ faults }) => (faults.length === 1 ? faults.map(({ name }) => name) : [])),
+  );
+  // What one fault explains by itself needs no second one beside it.
+  return agreeing
+    .filter(({ faults }) => faults.length === 1 || !faults.some(({ name }) => alone.has(name)))
     .sort((a, b) => b.weight - a.weight);
 }
 

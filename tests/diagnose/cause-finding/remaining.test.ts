@@ -34,6 +34,8 @@ describe('what can have caused it', () => {
       expect(single(possible)).toContain('signal-core-open');
       expect(possible?.causes.flat()).not.toContain('signal-to-0-v');
       expect(possible?.causes.flat()).not.toContain('contact-welded');
+      // What one fault explains needs no second one.
+      expect(possible?.causes.filter((each) => each.length > 1)).toEqual([]);
     }
     expect(wire?.assumed).toEqual([]);
   });
