@@ -39,6 +39,7 @@ export const motionKinds = [
   'ends-in-fault',
   'slow-not-slower',
   'turns-one-way',
+  'other-axis-moves',
   'scattered-trips',
 ] as const;
 export type MotionKind = (typeof motionKinds)[number];
@@ -171,6 +172,7 @@ export const weightOf = {
   'ends-in-fault': 'fault',
   'slow-not-slower': 'limitation',
   'turns-one-way': 'fault',
+  'other-axis-moves': 'fault',
   'scattered-trips': 'fault',
   'stop-told': 'limitation',
   'soft-limits-outside': 'limitation',

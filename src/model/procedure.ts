@@ -90,6 +90,8 @@ export interface FirstMove {
   readonly tool: 'positive' | 'negative' | 'none' | undefined;
   /** The same of the way back; asked only where the first was not as commanded. */
   readonly back?: FirstMove['tool'];
+  /** Another axis moved in its place; asked only where this one did not. */
+  readonly other?: boolean;
 }
 
 /** What was settled in this session about letting anything move. */

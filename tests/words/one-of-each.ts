@@ -71,6 +71,7 @@ export const oneOfEach = {
   'ends-in-fault': { kind: 'ends-in-fault', ...motion },
   'slow-not-slower': { kind: 'slow-not-slower', ...motion },
   'turns-one-way': { kind: 'turns-one-way', ...motion, candidates: ['does-not-turn-back'], apart: [] },
+  'other-axis-moves': { kind: 'other-axis-moves', ...motion, candidates: ['motors-crossed'], apart: [] },
   'scattered-trips': { kind: 'scattered-trips', ...motion },
   'stop-told': { kind: 'stop-told' },
   'soft-limits-outside': { kind: 'soft-limits-outside', axis: 'X', issue: 'soft-outside-switch', ...limit },

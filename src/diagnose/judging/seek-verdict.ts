@@ -62,6 +62,8 @@ function findingsOf(item: SeekItem, judged: SeekJudgement): readonly Finding[] {
     });
   if (turnsOneWay(item.first))
     return [motionFinding('turns-one-way', { axis, candidates: ['does-not-turn-back'], apart: [] })];
+  if (item.first?.other)
+    return [motionFinding('other-axis-moves', { axis, candidates: ['motors-crossed'], apart: [] })];
   const input = roles.home[0];
   const last = item.runs.at(-1);
   if (features.after === 'pushed-on' && last && !wasBraking(last))

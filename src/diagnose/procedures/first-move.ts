@@ -38,6 +38,11 @@ export function* moveFirst(
   const commanded = first?.kind === 'moving' ? first.direction : undefined;
   const tool = yield* toolSeen(check, letter, latest);
   if (!first && (tool === undefined || tool === 'none')) return { window, commanded, tool };
+  if (tool === 'none') {
+    const ask = { check, action: 'look', topic: 'moved-other', axis: letter, seconds: timeToAnswer } as const;
+    const { answer } = yield* untilUnbroken(ask, latest);
+    if (answer === 'yes') return { window, commanded, tool, other: true };
+  }
   const direction = away === 'positive' ? 'negative' : 'positive';
   const returned = yield* put({ ...ask, direction }, latest);
   if (refusal(returned) === 'skipped') return 'skipped';

@@ -57,7 +57,7 @@ export function* seekAxis(
   if (missing) return { item: { ...item, missing }, motion: may.motion };
   if (runs.length === 0 && first) runs.push(runFrom({ ...watched }, first.window));
   item = { ...item, runs, alarms };
-  if (turnsOneWay(first)) return { item, motion: may.motion };
+  if (turnsOneWay(first) || first?.other) return { item, motion: may.motion };
   const tool = toolIn(first, runs.at(-1)?.cycle.approach?.direction);
   const told: SeekAnswers = tool === undefined ? {} : { tool };
   const answers = yield* lookApart(

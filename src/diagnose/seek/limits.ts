@@ -45,6 +45,8 @@ export const frozenFor: Millis = ms(1000);
 
 /** How far trips may lie apart and still be one place, mm: twice what belt-driven routers repeat (common practice, no source). */
 export const onePlace = mm(0.2);
+/** A trip seen no better than this, mm, marks no place (judgement, no source). */
+export const widestTrip = mm(1);
 /** As many trips in one place as make a place certain. */
 export const tripsForPlace = 3;
 /** How far the ways of seeks that ended alike may differ, as a share of their length. */

@@ -1,7 +1,7 @@
 import { type Mm, mm } from '../../model/units.ts';
-import { difference, exactly, type Interval, middleOf } from '../motion/interval.ts';
+import { difference, exactly, type Interval, middleOf, widthOf } from '../motion/interval.ts';
 import type { Features } from './features.ts';
-import { alikeShare, onePlace, tripsForPlace } from './limits.ts';
+import { alikeShare, onePlace, tripsForPlace, widestTrip } from './limits.ts';
 import { defined, observeRun } from './observe-run.ts';
 import type { SeekRoles } from './roles.ts';
 import type { SeekRun } from './run.ts';
@@ -85,7 +85,9 @@ function tripsOf(runs: readonly SeekRun[]): Features['trips'] {
   const lowest = Math.min(...places.map(({ high }) => high));
   if (highest - lowest > onePlace) return goesOneWay(places) ? 'drifting' : 'scattered';
   const widest = Math.max(...places.map(({ high }) => high)) - Math.min(...places.map(({ low }) => low));
-  return widest <= onePlace ? 'together' : undefined;
+  // Each is only known as well as the reports show it; beyond a millimetre that says too little.
+  const doubt = Math.max(...places.map(widthOf));
+  return widest <= onePlace + (doubt <= widestTrip ? doubt : 0) ? 'together' : undefined;
 }
 
 function goesOneWay(places: readonly Interval<Mm>[]): boolean {

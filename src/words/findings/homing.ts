@@ -82,3 +82,14 @@ export const turnsOneWay = motionEntry<'turns-one-way'>({
     'Then make the first move once more.',
   ],
 });
+
+export const otherAxisMoves = motionEntry<'other-axis-moves'>({
+  title: 'Another axis moves in its place',
+  said: ({ axis }) => `${axis} was commanded and another axis moved.`,
+  means:
+    'The plugs of two motors are on each other’s drives. Sent to its switch, such an axis drives the other one on without end, and no switch of its own stops it.',
+  next: [
+    'Drive power off and the drives discharged; then exchange the two motor plugs.',
+    'Make the first move of both axes once more.',
+  ],
+});

@@ -1,0 +1,125 @@
+import { describe, expect, it } from 'vitest';
+import { dangersIn, motionFound, motionSession } from './motion-bench.ts';
+
+/**
+ * Every fault of motion that the bench plants, and exactly what is found: nothing less, nothing more. The expected column is reasoned from the machine (common practice,
+ * no source), not read off the judges. In brackets: everything it can have been. An axis that failed its first seek is not sent home.
+ */
+const notHome = 'homing X: not-tested seek-not-proved';
+const soundSeek = 'seek X: proved';
+interface Row {
+  readonly seek: string;
+  readonly homing?: string;
+  readonly dangers?: readonly string[];
+}
+const table: Readonly<Record<string, Row>> = {
+  // The drive turns it the other way, or one winding is turned round: one remedy for both, nothing tells them apart from outside.
+  'direction-inverted:X': {
+    seek: 'seek X: failed heads-away(direction-inverted, motor-coil-reversed)',
+    dangers: ['X heads-away'],
+  },
+  'leads-turned:X': {
+    seek: 'seek X: failed heads-away(direction-inverted, motor-coil-reversed)',
+    dangers: ['X heads-away'],
+  },
+  'home-end-wrong:X': { seek: 'seek X: failed heads-away(seeks-wrong-end)', dangers: ['X heads-away'] },
+  // Two wrongs cancel at the switch: it homes, so that no alarm may come, and is mirrored.
+  'mirrored:X': { seek: 'seek X: failed mirrored(mirrored)' },
+  'driver-off:X': { seek: 'seek X: failed no-trip(motor-stands-still)' },
+  'winding-open:X': { seek: 'seek X: failed no-trip(motor-stutters)' },
+  'turns-one-way:X': { seek: 'seek X: failed turns-one-way(does-not-turn-back)' },
+  'switch-not-heeded:X': { seek: 'seek X: failed overruns not-acted-on', dangers: ['X overruns'] },
+  'brakes-late:X': { seek: 'seek X: failed overruns', dangers: ['X overruns'] },
+  // A switch that is reached is no proof of what the homing does with it.
+  'stays-on-switch:X': { seek: soundSeek, homing: 'homing X: failed no-reversal(no-reversal)' },
+  'back-off-short:X': { seek: soundSeek, homing: 'homing X: failed does-not-clear(does-not-clear)' },
+  'late-release:x-home': { seek: soundSeek, homing: 'homing X: failed does-not-clear(does-not-clear)' },
+  'zero-not-set:X': { seek: soundSeek, homing: 'homing X: failed zero-not-set(zero-not-set)' },
+  'crawls:X': { seek: soundSeek, homing: 'homing X: limited crawls(crawls) slow-not-slower' },
+};
+
+describe('each planted fault of motion is found, and nothing else', () => {
+  it.each(Object.entries(table))(
+    '%s',
+    async (fault, { seek, homing = notHome, dangers = [] }) => {
+      const outcome = await motionSession({ fault });
+      expect(motionFound(outcome)).toEqual([seek, homing]);
+      expect(dangersIn(outcome)).toEqual(dangers);
+    },
+    60_000,
+  );
+
+  it('names crossed motors from the axis that moved', async () => {
+    const outcome = await motionSession({ fault: 'motors-crossed:X,Y', only: ['x-home', 'y-home', 'stop'] });
+    expect(motionFound(outcome).slice(0, 2)).toEqual([
+      'seek X: failed other-axis-moves(motors-crossed)',
+      'seek Y: failed other-axis-moves(motors-crossed)',
+    ]);
+  }, 60_000);
+});
+
+describe('a sound axis', () => {
+  it('is proved by its seek and its homing, without an alarm', async () => {
+    const outcome = await motionSession({});
+    expect(motionFound(outcome)).toEqual(['seek X: proved', 'homing X: proved']);
+    expect(dangersIn(outcome)).toEqual([]);
+    const homing = outcome.facts.verdicts.find(({ check }) => check === 'homing')?.facts.homing;
+    expect(homing?.seen).toEqual(
+      expect.arrayContaining([
+        'approach',
+        'trip',
+        'back-off',
+        'clear',
+        'slow approach',
+        'slow trip',
+        'release',
+      ]),
+    );
+    // The bench's own settings: approach 15 mm/s, back-off 3 mm, slow 2 mm/s.
+    expect(homing?.approachSpeed?.value).toBeCloseTo(15, 0);
+    expect(homing?.slowSpeed?.value).toBeCloseTo(2, 0);
+    expect(homing?.reaction).toBe('acted');
+  }, 60_000);
+
+  it('whose person is not sure of its way is judged by its proved switch, three trips in one place', async () => {
+    const outcome = await motionSession({
+      hands: {
+        saysInstead: (ask) => (ask.action === 'look' && ask.topic === 'direction' ? 'not-sure' : undefined),
+      },
+    });
+    expect(motionFound(outcome)[0]).toBe('seek X: proved');
+    const seek = outcome.facts.verdicts.find(({ check }) => check === 'seek');
+    expect(seek?.evidence).toBe('repeated');
+    expect(seek?.facts.tracks).toHaveLength(3);
+  }, 60_000);
+});
+
+describe('nothing moves', () => {
+  it.each([
+    ['before the stop is proved', { checks: ['press', 'seek', 'homing'] as const }, 'stop-not-proved'],
+    ['before the switch is proved', { checks: ['stop', 'seek', 'homing'] as const }, 'input-unproved'],
+  ])(
+    '%s',
+    async (_, given, missing) => {
+      const outcome = await motionSession(given);
+      expect(motionFound(outcome)[0]).toBe(`seek X: not-tested ${missing}`);
+      const moves = outcome.events.filter(
+        (event) => event.kind === 'ask' && ['move', 'seek', 'home'].includes(event.ask.action),
+      );
+      expect(moves).toEqual([]);
+    },
+    60_000,
+  );
+
+  it('where the person does not say that the way is free', async () => {
+    const outcome = await motionSession({
+      hands: {
+        saysInstead: (ask) => (ask.action === 'confirm' && ask.topic === 'way-free' ? 'cannot' : undefined),
+      },
+    });
+    expect(motionFound(outcome)).toEqual([
+      'seek X: not-tested way-not-free',
+      'homing X: not-tested seek-not-proved',
+    ]);
+  }, 60_000);
+});
