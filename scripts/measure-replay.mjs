@@ -25,6 +25,9 @@ const works = {
     return `${lines} lines`;
   },
   async replay(file) {
+    // As the program itself begins.
+    const { keepMemorySteady } = await import('../dist/console/steady-memory.js');
+    keepMemorySteady();
     const { replay } = await import('../dist/session/replay.js');
     const { facts } = replay(join(file, '..'));
     return `${facts.stream.lines} lines, ${facts.verdicts.length} verdicts, ${facts.verdicts.filter(({ status }) => status === 'proved').length} proved`;
@@ -104,11 +107,14 @@ async function main() {
     const long = longSession(join(work, 'long'), lines);
     const runs = [
       ['replay', short],
+      ['readline', short],
       ['replay', long],
       ['readline', long],
       ['events', long],
       ['replay', long],
       ['readline', long],
+      ['replay', short],
+      ['readline', short],
     ].map(([name, file]) => ({ name, file, ...measured(name, file) }));
     const words = {
       replay: 'replayed and judged',
@@ -123,6 +129,11 @@ async function main() {
       Math.min(...runs.filter((run) => run.name === name && run.file === file).map(({ took }) => took));
     const memory = (file) =>
       Math.max(...runs.filter((run) => run.name === 'replay' && run.file === file).map(({ most }) => most));
+    // What does not grow with the length, loading the program and judging what was asked, drops out of the difference.
+    const further = (name) => ((best(name, long) - best(name, short)) / (lines * 0.75)) * 1e6;
+    console.log(
+      `each further line: replayed and judged ${further('replay').toFixed(2)} us, readline ${further('readline').toFixed(2)} us`,
+    );
     const share = best('replay', long) / best('readline', long);
     const asFast = best('replay', long) <= best('readline', long);
     const small = memory(long) < 150;

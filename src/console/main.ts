@@ -1,3 +1,4 @@
+import { keepMemorySteady } from './steady-memory.ts';
 import { toolVersion } from './version.ts';
 
 /** Every command loads what it needs and no more; the version is answered before any of it. */
@@ -6,6 +7,7 @@ async function main(words: readonly string[]): Promise<void> {
     process.stdout.write(`${toolVersion()}\n`);
     return;
   }
+  keepMemorySteady();
   const { runProgram } = await import('./program.ts');
   process.exitCode = await runProgram(words);
 }

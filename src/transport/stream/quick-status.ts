@@ -99,14 +99,15 @@ export class QuickStatus implements StatusSentence {
     return true;
   }
 
-  /** Machines stand most of the time: then the list is the one before. Three axes are the rule, and a list of known length is made soonest. */
+  /** Machines stand most of the time: then the list is the one before. */
   private keepPlaces(axes: number): void {
     const { places, positions } = this;
     let same = positions.length === axes;
     for (let i = 0; same && i < axes; i++) same = positions[i] === places[i];
     if (same) return;
-    const [x = 0, y = 0, z = 0] = [places[0], places[1], places[2]];
-    this.positions = axes === 3 ? [x, y, z] : Array.from(places.subarray(0, axes));
+    const list: number[] = [];
+    for (let i = 0; i < axes; i++) list.push(places[i] ?? 0);
+    this.positions = list;
   }
 }
 
