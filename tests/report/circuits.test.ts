@@ -40,6 +40,11 @@ describe('the circuits in the commissioning record', () => {
     expect(section).toMatch(/\| x-far \| Circuit 2 \| normally open<br>found by unplugging \|/);
   });
 
+  it('is pointed to from the results of each switch that has one', () => {
+    const group = md.slice(md.indexOf('### x-far'), md.indexOf('### y-limits'));
+    expect(group).toContain('circuit 2, under Circuits');
+  });
+
   it('names the standard of the share, claims no level and says what was not computed', () => {
     expect(section).toContain('ISO 13849-1');
     expect(section).toContain('No performance level follows');

@@ -1,7 +1,6 @@
-import { envelopeText } from '../../words/motion/envelope-words.ts';
 import { repeatText } from '../../words/motion/repeat-words.ts';
 import { sketchText } from '../../words/motion/sketch-words.ts';
-import { trackText } from '../../words/motion/track-words.ts';
+import { trackWay } from '../../words/motion/track-words.ts';
 import type { Picture } from '../document.ts';
 import { EnvelopeView } from './envelope/envelope-view.tsx';
 import { TrackView } from './motion/track-view.tsx';
@@ -24,15 +23,14 @@ export function PictureView({ picture, id }: { readonly picture: Picture; readon
   }
 }
 
-/** The same picture in words, for those who cannot see it and for formats that draw nothing; undefined where another says it already. */
+/** The same picture in words, for formats that draw nothing; undefined where what stands beside it says it already. */
 export function pictureText(picture: Picture): string | undefined {
   switch (picture.of) {
     case 'track':
-      return trackText(picture.track);
+      return trackWay(picture.track);
     case 'close-up':
-      return undefined;
     case 'envelope':
-      return envelopeText(picture.facts);
+      return undefined;
     case 'repeat':
       return repeatText(picture.facts);
     case 'sketch':

@@ -2,7 +2,7 @@ import type { Facts } from '../../model/verdict.ts';
 import { homingFields, homingSentences } from '../../words/motion/homing-words.ts';
 import { lengthText } from '../../words/motion/lengths.ts';
 import { repeatFields, repeatSays, sourceWords } from '../../words/motion/repeat-words.ts';
-import { stoppingFields, stoppingSays } from '../../words/motion/stopping-words.ts';
+import { stoppingFields, stoppingText } from '../../words/motion/stopping-words.ts';
 import { type Block, strong, text } from '../document.ts';
 import type { ReportRecord } from '../record.ts';
 import { factsIn } from './axis-facts.ts';
@@ -25,7 +25,7 @@ export const repeatBlocks = (record: ReportRecord): readonly Block[] =>
 /** Whether each axis comes to rest before its switch or the machine is harmed. */
 export const stoppingBlocks = (record: ReportRecord): readonly Block[] =>
   byAxis(record, 'stopping', homingSentences.stoppingNone, (facts) => [
-    strong(stoppingSays[facts.says]),
+    strong(stoppingText(facts)),
     { kind: 'fields', fields: stoppingFields(facts) },
   ]);
 

@@ -1,7 +1,8 @@
 import { traceWords } from '../../words/trace-words.ts';
 import { checkWords, evidenceWords, weightWords } from '../../words/verdict-words.ts';
+import { circuitName, circuitSentences } from '../../words/wiring/circuits-words.ts';
 import { subjectTitle } from '../axes.ts';
-import { type Block, type Drawing, markOf, type Tone } from '../document.ts';
+import { type Block, type Drawing, markOf, type Tone, text } from '../document.ts';
 import type { ReportRecord } from '../record.ts';
 import type { InputRow } from '../schema/input-row.ts';
 import type { VerdictRecord } from '../schema/verdict.ts';
@@ -19,7 +20,14 @@ export function verdictBlocks(record: ReportRecord): readonly Block[] {
     const shared = row.declared.sharedWith.length > 0;
     const first = record.inputMap.find((each) => each.input === row.input) === row;
     const own = shared && first ? group(`${row.input}, the input`, take([row.input])) : [];
-    return [...own, ...group(headingOf(row), take(shared ? [row.subject] : [row.subject, row.input]))];
+    return [
+      ...own,
+      ...group(
+        headingOf(row),
+        take(shared ? [row.subject] : [row.subject, row.input]),
+        circuitOf(record, row),
+      ),
+    ];
   });
   const others = record.verdicts.filter((each) => !grouped.has(each));
   const rest = [...new Set(others.map(({ subject }) => subject))].flatMap((subject) =>
@@ -34,7 +42,17 @@ export function verdictBlocks(record: ReportRecord): readonly Block[] {
 const headingOf = (row: InputRow): string =>
   placeText(row) === '' ? row.subject : `${row.subject}: ${placeText(row)}`;
 
-function group(heading: string, verdicts: readonly VerdictRecord[]): readonly Block[] {
+/** Where the circuit of a switch is drawn. */
+function circuitOf({ wirings }: ReportRecord, { subject }: InputRow): readonly Block[] {
+  const at = wirings.findIndex(({ switches }) => switches.some((each) => each.subject === subject));
+  return at < 0 ? [] : [text(circuitSentences.at(circuitName(at)))];
+}
+
+function group(
+  heading: string,
+  verdicts: readonly VerdictRecord[],
+  more: readonly Block[] = [],
+): readonly Block[] {
   if (verdicts.length === 0) return [];
   const findings = verdicts.flatMap((each) => each.findings);
   const once = findings.filter(({ said }, i) => findings.findIndex((each) => each.said === said) === i);
@@ -64,6 +82,7 @@ function group(heading: string, verdicts: readonly VerdictRecord[]): readonly Bl
       text: said,
     })),
     ...(drawings.length === 0 ? [] : [{ kind: 'drawings' as const, drawings }]),
+    ...more,
   ];
   return [{ kind: 'group', heading, blocks }];
 }

@@ -5,7 +5,7 @@ import { reactionWords, unseenText, zeroWords } from './homing-words.ts';
 import { fineText, lengthText, spanText } from './lengths.ts';
 import { definitionWords, repeatSays } from './repeat-words.ts';
 import { scaleSays } from './scale-words.ts';
-import { stoppingSays } from './stopping-words.ts';
+import { stoppingText } from './stopping-words.ts';
 import { trackLabels } from './track-words.ts';
 
 /** What the facts of a motion check say, as sentences; the sections of the record have every figure. */
@@ -28,7 +28,7 @@ export function motionSays(facts: Facts): readonly string[] {
       : []),
     ...(stopping
       ? [
-          stoppingSays[stopping.says],
+          stoppingText(stopping),
           ...(stopping.observed
             ? [`Ran on ${spanText(stopping.observed, stopping.unit)} after the trip.`]
             : []),

@@ -16,7 +16,7 @@ export const sketchWords = {
     'NOT TESTED. Which way each axis runs was not watched. The sketch shows what the machine file declares; it proves nothing.',
   nothing:
     'NOT TESTED. Which way each axis runs was not watched, and the machine file does not say it. Draw here the front of the machine, the positive direction of each axis (the tool over the work, ISO 841) and the home corner.',
-  key: 'Seen from above, up and down beside it. Solid arrow: the positive direction of the tool over the work, as the machine file has it. Broken arrow: where a positive command really takes it, where that is another. Filled corner and bar: where the axes stand after homing.',
+  key: 'Seen from above, up and down beside it. Solid arrow: the positive direction of the tool over the work, as the machine file has it. Broken arrow: where a positive command really takes it, where that is another. Filled corner and bar: where the axes stand after homing, as seen where it was, else as declared.',
   standing: 'you stand here',
 } as const;
 

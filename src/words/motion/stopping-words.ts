@@ -2,11 +2,17 @@ import type { StoppingFacts } from '../../model/stopping-facts.ts';
 import { counted } from '../figures.ts';
 import { bare, lengthText, spanText, speedText } from './lengths.ts';
 
-export const stoppingSays = {
+const stoppingSays = {
   fits: 'It stops within the room there is.',
   overruns: 'It does not stop within the room there is.',
   unknown: 'Whether it stops within the room there is cannot be said.',
 } as const satisfies Record<StoppingFacts['says'], string>;
+
+/** What is said of a stop; of one that nobody watched, that it is arithmetic. */
+export const stoppingText = ({ says, observed }: StoppingFacts): string =>
+  observed === undefined && says !== 'unknown'
+    ? `${stoppingSays[says]} That is computed from the numbers told; no stop was watched.`
+    : stoppingSays[says];
 
 const roomWords = {
   overtravel: 'the share of the switch’s overtravel that a stop may use',

@@ -63,17 +63,21 @@ export const expectedText = ({ expected }: AxisTrack): string =>
     ? 'Which way leads to its switch was not known.'
     : `Expected way: ${wayText(expected)}, toward its switch.`;
 
-/** The drawing in words. */
-export function trackText(track: AxisTrack): string {
-  const { axis, unit, points, samples } = track;
+/** How far it went and how long it took; what happened on the way stands in a table beside it. */
+export function trackWay({ axis, unit, points, samples }: AxisTrack): string {
   const [first, last] = [points[0], points.at(-1)];
   if (!first || !last) return `${axis}: no position was reported.`;
+  return `${axis} from ${lengthText(first.position, unit)} to ${lengthText(last.position, unit)} in ${timeText(last.t)}, ${counted(samples, 'report')}.`;
+}
+
+/** The drawing in words, for those who see neither it nor the table. */
+export function trackText(track: AxisTrack): string {
+  const { unit } = track;
   const events = eventsOf(track).map((event) => {
     const place = eventPlace(event, unit);
     return `${eventText(event)} at ${secondsSpan(event.t)} s${place === '' ? '' : `, ${place}`}`;
   });
-  const way = `${axis} from ${lengthText(first.position, unit)} to ${lengthText(last.position, unit)} in ${timeText(last.t)}, ${counted(samples, 'report')}`;
-  return `${way}. ${expectedText(track)}${events.length === 0 ? '' : ` ${sentence(events.join('; '))}.`}`;
+  return `${trackWay(track)} ${expectedText(track)}${events.length === 0 ? '' : ` ${sentence(events.join('; '))}.`}`;
 }
 
 const sentence = (said: string): string => said.charAt(0).toUpperCase() + said.slice(1);

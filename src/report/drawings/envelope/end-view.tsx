@@ -45,7 +45,25 @@ export function EndView({
         />
       )}
       {plot.spans.map((span) => (
-        <SpanView key={span.label} span={span} base={base} />
+        <path
+          key={span.label}
+          d={`M${span.from},${span.y + 4}V${base}M${span.to},${span.y + 4}V${base}`}
+          fill="none"
+          stroke="#bbb"
+          stroke-width="0.7"
+        />
+      ))}
+      {plot.spans.map((span) => (
+        <SpanView key={span.label} span={span} />
+      ))}
+      {plot.items.map(({ kind, x, labelX, labelY }) => (
+        <path
+          key={kind}
+          d={`M${x},${base + 9}L${labelX},${labelY - 10}`}
+          fill="none"
+          stroke="#777"
+          stroke-width="0.7"
+        />
       ))}
       {plot.items.map((item) => (
         <ItemView key={item.kind} item={item} base={base} inward={end === 'positive' ? -1 : 1} />
@@ -80,13 +98,11 @@ function Ruler({
   );
 }
 
-function SpanView({ span, base }: { readonly span: EndSpan; readonly base: number }) {
+function SpanView({ span }: { readonly span: EndSpan }) {
   const [low, high] = span.from < span.to ? [span.from, span.to] : [span.to, span.from];
   return (
     <g>
       <path d={`M${low},${span.y - 4}v8m0,-4H${high}m0,-4v8`} fill="none" stroke="#000" stroke-width="0.9" />
-      <line x1={span.from} y1={span.y + 4} x2={span.from} y2={base} stroke="#bbb" stroke-width="0.7" />
-      <line x1={span.to} y1={span.y + 4} x2={span.to} y2={base} stroke="#bbb" stroke-width="0.7" />
       <text x={span.labelX} y={span.y - 7} text-anchor="middle" {...halo}>
         {span.label}
       </text>
@@ -106,12 +122,6 @@ function ItemView({
   const { kind, x } = item;
   return (
     <g data-item={kind} data-x={x}>
-      <path
-        d={`M${x},${base + 9}L${item.labelX},${item.labelY - 10}`}
-        fill="none"
-        stroke="#777"
-        stroke-width="0.7"
-      />
       <text x={item.labelX} y={item.labelY} text-anchor="middle" {...halo}>
         {visible(item.label)}
       </text>

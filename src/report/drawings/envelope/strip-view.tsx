@@ -36,7 +36,14 @@ export function StripView({ plot, hatch }: { readonly plot: StripPlot; readonly 
         <g key={label} data-origin={x}>
           <path d={`M${x},${base}L${labelX},${labelY + 3}`} fill="none" stroke="#777" stroke-width="0.7" />
           <path d={`M${x - 4},${base}l4,-4l4,4l-4,4z`} />
-          <text x={labelX} y={labelY} text-anchor="middle">
+          <text
+            x={labelX}
+            y={labelY}
+            text-anchor="middle"
+            stroke="#fff"
+            stroke-width="3"
+            paint-order="stroke"
+          >
             {visible(label)}
           </text>
         </g>
