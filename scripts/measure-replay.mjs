@@ -125,15 +125,15 @@ async function main() {
       console.log(
         `${words[name].padEnd(24)} ${took.toFixed(2).padStart(7)} s  ${cpu.toFixed(2).padStart(7)} s of processor  ${most.toFixed(0).padStart(5)} MB  ${said}`,
       );
-    const best = (name, file) =>
-      Math.min(...runs.filter((run) => run.name === name && run.file === file).map(({ took }) => took));
+    const best = (name, file, what = 'took') =>
+      Math.min(...runs.filter((run) => run.name === name && run.file === file).map((run) => run[what]));
     const memory = (file) =>
       Math.max(...runs.filter((run) => run.name === 'replay' && run.file === file).map(({ most }) => most));
     // What does not grow with the length, loading the program and judging what was asked, drops out of the difference.
-    const further = (name) => ((best(name, long) - best(name, short)) / (lines * 0.75)) * 1e6;
-    console.log(
-      `each further line: replayed and judged ${further('replay').toFixed(2)} us, readline ${further('readline').toFixed(2)} us`,
-    );
+    const further = (name, what) =>
+      (((best(name, long, what) - best(name, short, what)) / (lines * 0.75)) * 1e6).toFixed(2);
+    const each = (name) => `${further(name, 'took')} us, ${further(name, 'cpu')} us of processor`;
+    console.log(`each further line: replayed and judged ${each('replay')}; readline ${each('readline')}`);
     const share = best('replay', long) / best('readline', long);
     const asFast = best('replay', long) <= best('readline', long);
     const small = memory(long) < 150;
