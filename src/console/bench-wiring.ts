@@ -1,5 +1,6 @@
 import { Bench } from '../bench/bench.ts';
 import { benchSource } from '../bench/bench-source.ts';
+import { machineFor } from '../bench/machines.ts';
 import { scenarioFile } from '../bench/scenario.ts';
 import { simulatedHands } from '../bench/simulated-hands.ts';
 import { spoken } from '../bench/speaking/named.ts';
@@ -17,6 +18,9 @@ export { mustBeFound, planted } from '../bench/demo.ts';
 
 /** The machine file of the built-in bench. */
 export const benchMachineText = scenarioFile;
+
+/** The machine file of the bench on which these faults are planted: some need a beam of two motors, or a turning axis. */
+export const benchMachineWith = (faults: readonly string[]): string => machineFor(faults).file;
 
 export interface WiredBench {
   readonly source: Source;

@@ -28,7 +28,7 @@ export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> 
   const port = portNamed(flags, resumed);
   const bench = port === 'bench' ? await import('./bench-wiring.ts') : undefined;
   const named = flags.machine === undefined ? undefined : textOfFile(flags.machine);
-  const machineText = named ?? (resumed ? undefined : bench?.benchMachineText);
+  const machineText = named ?? (resumed ? undefined : bench?.benchMachineWith(flags.fault ?? []));
   const machine = machineOf(machineText, flags.machine, resumed);
   const streamText = flags.stream === undefined ? undefined : textOfFile(flags.stream);
   const ownStream = streamText ?? resumed?.streamText();

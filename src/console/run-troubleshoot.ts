@@ -38,7 +38,8 @@ export async function runTroubleshoot(name: string, flags: TroubleshootFlags): P
   const port = portNamed(flags, resumed);
   const bench = port === 'bench' ? await import('./bench-wiring.ts') : undefined;
   const named = flags.machine === undefined ? undefined : textOfFile(flags.machine);
-  const machineText = named ?? (resumed ? undefined : (from?.machineText ?? bench?.benchMachineText));
+  const machineText =
+    named ?? (resumed ? undefined : (from?.machineText ?? bench?.benchMachineWith(flags.fault ?? [])));
   const machine = machineOf(machineText, flags.machine, resumed);
   const subject = subjectNamed(name, machine);
   const search = resumed?.header().search ?? orderFor(subject, machine, from, flags.machineState);

@@ -19,7 +19,7 @@ describe('the first run', () => {
     expect(ran.code).toBe(0);
     for (const planted of ['normally-open:x-far', 'crossed:y-home,z-home', 'broken-wire:y-far'])
       expect(ran.out).toContain(planted);
-    expect(ran.out).toContain('27 of 27 verdicts are as planted');
+    expect(ran.out).toContain('40 of 40 verdicts are as planted');
     expect(ran.out).toContain(`Report: ${join(out, 'report.html')}`);
     expect(existsSync(join(out, 'report.html'))).toBe(true);
   });

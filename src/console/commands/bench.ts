@@ -10,14 +10,14 @@ export const benchCommand = (done: Run): Command =>
     .option('--serve <where>', 'pty, or tcp://host:port; port 0 takes a free one', 'tcp://127.0.0.1:0')
     .option('--fault <fault:input>', 'plant a fault; repeatable', gather)
     .option('--faults', 'list the faults it knows')
-    .option('--print-machine', 'print its machine file')
+    .option('--print-machine', 'print its machine file: with --fault, of the machine it is planted on')
     .option('--speak <shape>', 'report in an invented shape instead of native sentences')
     .option('--shapes', 'list the shapes')
     .option('--json', 'with --faults: as a JSON array')
     .action(async (flags: BenchFlags) => {
       if (flags.faults) await showFaults(flags.json === true);
       else if (flags.shapes) await showShapes();
-      else if (flags.printMachine) await printMachine();
+      else if (flags.printMachine) await printMachine(flags.fault ?? []);
       else if (flags.json)
         throw new ToolError(
           'wrong-usage',
@@ -39,9 +39,9 @@ async function showShapes(): Promise<void> {
   showLines(Object.keys(namedShapes));
 }
 
-async function printMachine(): Promise<void> {
-  const { scenarioFile } = await import('../../bench/scenario.ts');
-  process.stdout.write(scenarioFile);
+async function printMachine(faults: readonly string[]): Promise<void> {
+  const { machineFor } = await import('../../bench/machines.ts');
+  process.stdout.write(machineFor(faults).file);
 }
 
 /** Serves until the program is told to end or nobody reads its answers any more. */
