@@ -16,7 +16,7 @@ const { values } = parseArgs({
     missed: { type: 'boolean', default: false },
   },
 });
-const [machines, seed] = [Number(values.machines ?? (values.short ? 60 : 2000)), Number(values.seed)];
+const [machines, seed] = [Number(values.machines ?? (values.short ? 30 : 2000)), Number(values.seed)];
 if (!(machines >= 1 && Number.isInteger(seed))) throw new Error('--machines and --seed take whole numbers.');
 
 process.exitCode = (await printed(world, { machines, seed, short: values.short, missed: values.missed }))
