@@ -2,6 +2,7 @@ import type { AxisLetter } from '../../model/machine.ts';
 import { median } from '../../model/statistics.ts';
 import { numberIn } from '../../model/stream-description.ts';
 import type { Trial } from './observed.ts';
+import { isBareColumn, linesRank } from './reading-of.ts';
 import { type Column, isSamePlace, type Series } from './series.ts';
 
 /** A number that went with an axis and with nothing else. */
@@ -86,13 +87,20 @@ export function positionsOf(
 
 /** In as many lines, and chosen more closely. */
 function closer(one: Position, other: Position): boolean {
+  // Lines of another length that hold some number in the same column are no reports of it.
+  const [isCounted, wasCounted] = [isCountedColumn(one.series), isCountedColumn(other.series)];
+  if (isCounted !== wasCounted && isBareColumn(one.series) && isBareColumn(other.series)) {
+    const [counted, loose] = isCounted ? [one, other] : [other, one];
+    if (counted.lines > loose.lines * 0.8) return isCounted;
+  }
   if (one.lines < other.lines * 0.98) return false;
   if (one.lines * 0.98 > other.lines) return true;
-  const rank = ({ series: { field, lines } }: Position) =>
-    (/^(?:word|number)-\d/.test(field) ? 10 : 0) +
-    (lines.begins ? 0 : lines.values ? 1 : lines.has ? 1.5 : lines.count === undefined ? 2 : 3);
+  const rank = ({ series }: Position) =>
+    (/^(?:word|number)-\d/.test(series.field) ? 10 : 0) + linesRank(series);
   return rank(one) < rank(other);
 }
+
+const isCountedColumn = ({ lines }: Series) => lines.count !== undefined;
 
 const isUsual = (scale: number) => scale === 1 || scale === 25.4;
 

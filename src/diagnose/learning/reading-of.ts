@@ -1,6 +1,7 @@
 import { type Part, present } from '../../model/stream-description.ts';
 import type { Answer } from './answers.ts';
 import type { Choice } from './choices.ts';
+import type { Series } from './series.ts';
 
 type Base = 2 | 10 | 16;
 /** How one and the same text can be read, where several inputs share it. */
@@ -105,13 +106,20 @@ export function readingOf({ answers }: Choice, base: Base | undefined): Answer {
     (answer.odd > answer.lines * 0.06 ? 500 : 0) +
     rankOf(answer, base) * 10 +
     (/^(?:word|number)-\d/.test(answer.series.field) ? 4 : 0) +
-    linesRank(answer);
+    linesRank(answer.series);
   return more.reduce((best, each) => (cost(each) < cost(best) ? each : best), first);
 }
 
-function linesRank({ series: { lines } }: Answer): number {
+export const isBareColumn = ({ field }: Pick<Series, 'field'>): boolean =>
+  /^(?:\d|word-|number-)/.test(field);
+
+/**
+ * How loosely lines are chosen: the lower, the sooner read so. A bare column has no name to be known by, so that a line of another
+ * length, in which something else may stand in its place, is better left alone.
+ */
+export function linesRank({ field, lines }: Series): number {
   if (lines.values !== undefined) return lines.begins === undefined ? 1 : 0;
   if (lines.begins !== undefined) return 0;
   if (lines.has !== undefined) return 1.5;
-  return lines.count === undefined ? 2 : 3;
+  return (lines.count === undefined) === isBareColumn({ field }) ? 3 : 2;
 }
