@@ -8,7 +8,8 @@ import { trackPlot } from '../../src/report/drawings/motion/track-plot.ts';
 import { extremesOf, repeatPlot } from '../../src/report/drawings/repeat/repeat-plot.ts';
 import { planOf } from '../../src/report/drawings/sketch/plan.ts';
 import { stacked } from '../../src/report/drawings/stacked.ts';
-import { envelopeX, frame, homingTrack, repeat, wrongWayTrack } from './watched.ts';
+import { homingTrack, wrongWayTrack } from './tracks.ts';
+import { envelopeX, frame, repeat } from './watched.ts';
 import { workshop } from './workshop.ts';
 
 /** Corners of an SVG path as pairs of numbers, one list a stretch. */

@@ -4,7 +4,8 @@ import { formats } from '../../src/report/formats.ts';
 import { parseRecord } from '../../src/report/record.ts';
 import { summaryText } from '../../src/report/summary-text.ts';
 import { markup } from './hostile.ts';
-import { homingTrack, watched } from './watched.ts';
+import { homingTrack } from './tracks.ts';
+import { watched } from './watched.ts';
 
 const record = buildRecord(watched);
 const html = formats.html(record).text;
