@@ -36,7 +36,6 @@ export const benchCauses: readonly BenchCause[] = [
   at('never-makes:x-home', 'contact-never-makes', 'the blades no longer meet'),
   at('bent-lever:x-home', 'held-operated', 'the lever stands in by itself'),
   at('sticks:x-home', 'actuator-sticks', 'the lever stays in when it is let go'),
-  at('chatters:x-home', 'filter-too-short', 'bounce lasts longer than the filter of the input waits'),
   at('polarity-reversed:x-home', 'polarity-inverted', 'the setting is upside down'),
   at('not-enabled:x-home', 'input-not-enabled', 'the level moves, the function never does'),
   at('dead-input:x-home', 'pin-dead-conducting', 'the pin stays as it was, which is conducting at rest'),
@@ -49,6 +48,10 @@ export const notInTheKnowledge: readonly { readonly plant: string; readonly beca
   {
     plant: 'slips:x-home',
     because: 'every second push slips off the lever: the person and the lever, not the wiring',
+  },
+  {
+    plant: 'chatters:x-home',
+    because: 'worn blades bounce longer than any filter of a sound board waits: no worn contact is known',
   },
   {
     plant: 'held-at-rest:x-home',

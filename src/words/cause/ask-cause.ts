@@ -108,20 +108,22 @@ export const causeTopicWords = {
     'Axis to and fro, 5 mm at most',
   ),
   mended: (ask, machine) => ({
-    text: `${mendedText(ask)} Is it mended now? Yes: ${whatOf(ask, machine)} is tested again, press and plug. No: the session ends here; begin again with troubleshoot once it is mended.`,
-    cautions: cautions('motorsOff', 'signalOnly', 'mains', 'licensed'),
+    text: `${mendedText(ask)} Is it mended now? Yes: press and plug are tested again. No: the session ends here.`,
+    cautions: cautions('motorsOff', 'mains'),
     short: `Mended? ${placeOf(ask, machine)}`,
   }),
 } satisfies Record<CauseTopic, Say>;
 
 const capital = (what: string): string => what.charAt(0).toUpperCase() + what.slice(1);
 
+/** Of several causes the first few are named; the ask must fit a screen. */
+const titlesTold = 3;
+
 function mendedText({ causes = [] }: Confirm): string {
   const [first] = causes;
   if (causes.length === 1 && first)
     return `Named: ${causeTitle(first)}. To mend it: ${first.map((each) => faultWords[each].fix).join(' ')}`;
-  const each = causes.map(
-    (cause, i) => `(${i + 1}) ${causeTitle(cause)}: ${cause.map((one) => faultWords[one].fix).join(' ')}`,
-  );
-  return `One of these, the likeliest first: ${each.join(' ')}`;
+  const titles = causes.slice(0, titlesTold).map(causeTitle).join('; ');
+  const more = causes.length > titlesTold ? `; or ${causes.length - titlesTold} more` : '';
+  return `One of these, the likeliest first: ${titles}${more}. How to mend each stands with the cause.`;
 }

@@ -52,8 +52,8 @@ export function meterWords(ask: Measure, place: MeterDeed, machine: Machine): As
   const over = ask.quantity === 'resistance' ? ' Nothing joins the two: "over-range".' : '';
   const ends = before === '' ? '' : `${before} `;
   return {
-    text: `Hands and eyes tell nothing more about what is left; a meter does. For ${what}: ${ends}Measure ${quantities[ask.quantity]} ${where}. Type the number in ${ask.unit}.${over} No meter: "cannot".`,
-    cautions: cautions('meter', 'motorsOff', 'signalOnly', 'mains', 'licensed'),
+    text: `Only a meter tells more now. For ${what}: ${ends}Measure ${quantities[ask.quantity]} ${where}. Type the number in ${ask.unit}.${over} No meter: "cannot".`,
+    cautions: cautions('meter', 'motorsOff', 'mains'),
     short: `Meter, ${ask.unit}: ${ask.subject === undefined ? '' : shortly(ask.subject, machine)}`,
   };
 }
