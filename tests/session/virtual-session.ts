@@ -6,7 +6,6 @@ import { benchSource } from '../../src/bench/bench-source.ts';
 import { scenarioFile } from '../../src/bench/scenario.ts';
 import { type HandsOptions, simulatedHands } from '../../src/bench/simulated-hands.ts';
 import { type VirtualTime, virtualTime } from '../../src/bench/virtual-time.ts';
-import { registered } from '../../src/diagnose/checks/registry.ts';
 import type { Source } from '../../src/model/source.ts';
 import { ms } from '../../src/model/units.ts';
 import { type CommissionOptions, type CommissionOutcome, commission } from '../../src/session/commission.ts';
@@ -17,6 +16,8 @@ export const remove = (folder: string): void => rmSync(folder, { recursive: true
 
 /** Virtual time holds the thread; now and then what waits for a promise has its turn. */
 const eventsATurn = 50_000;
+/** What the wiring is tested by; tests of motion ask for more. */
+export const wiringChecks = ['rest', 'press', 'open-wire', 'stop'] as const;
 /** No session of the tests takes two hours. */
 const longest = 7_200_000;
 
@@ -90,7 +91,7 @@ export class Workplace {
       folder,
       resume: false,
       machineText: scenarioFile,
-      checks: registered,
+      checks: wiringChecks,
       presses: 3,
       restSeconds: 10,
       only: undefined,
