@@ -87,11 +87,11 @@ export function positionsOf(
 
 /** In as many lines, and chosen more closely. */
 function closer(one: Position, other: Position): boolean {
-  // Lines of another length that hold some number in the same column are no reports of it.
-  const [isCounted, wasCounted] = [isCountedColumn(one.series), isCountedColumn(other.series)];
-  if (isCounted !== wasCounted && isBareColumn(one.series) && isBareColumn(other.series)) {
-    const [counted, loose] = isCounted ? [one, other] : [other, one];
-    if (counted.lines > loose.lines * 0.8) return isCounted;
+  // Other lines that hold something in the same column are no reports of it.
+  const [isChosen, wasChosen] = [isChosenColumn(one.series), isChosenColumn(other.series)];
+  if (isChosen !== wasChosen && isBareColumn(one.series) && isBareColumn(other.series)) {
+    const [chosen, loose] = isChosen ? [one, other] : [other, one];
+    if (chosen.lines > loose.lines * 0.8) return isChosen;
   }
   if (one.lines < other.lines * 0.98) return false;
   if (one.lines * 0.98 > other.lines) return true;
@@ -100,7 +100,7 @@ function closer(one: Position, other: Position): boolean {
   return rank(one) < rank(other);
 }
 
-const isCountedColumn = ({ lines }: Series) => lines.count !== undefined;
+const isChosenColumn = ({ lines }: Series) => Object.keys(lines).length > 0;
 
 const isUsual = (scale: number) => scale === 1 || scale === 25.4;
 
