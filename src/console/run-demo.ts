@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import { buildRecord } from '../report/build-record.ts';
 import { summaryText } from '../report/summary-text.ts';
-import { type CommissionOptions, type CommissionOutcome, commission } from '../session/commission.ts';
+import { type CommissionOutcome, commission } from '../session/commission.ts';
 import type { Face } from '../session/operator.ts';
 import {
   benchForPerson,
@@ -33,13 +33,11 @@ export async function runDemo(wishes: DemoWishes): Promise<0 | 1 | 2> {
   const faults = wishes.faults ?? planted;
   const machine = machineIn(benchMachineText, 'the bench');
   const startedUtc = new Date().toISOString();
-  const shared: Omit<CommissionOptions, 'source' | 'time' | 'face'> = {
+  const shared = {
     folder: wishes.out ?? freshFolder(startedUtc, machine),
     resume: false,
     machineText: benchMachineText,
     ...usualScope,
-    // The planted faults forbid two of the axes to move: what is planted and found is the wiring alone.
-    checks: ['rest', 'press', 'open-wire', 'stop'],
     toolVersion: toolVersion(),
     startedUtc,
   };
