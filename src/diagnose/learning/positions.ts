@@ -82,7 +82,11 @@ export function positionsOf(
   const exact = found.filter(({ scale }) => isUsual(scale));
   const fitting = exact.length > 0 ? exact : found;
   const most = fitting.reduce((best, { values }) => Math.max(best, values), 0);
-  return fitting.filter(({ values }) => values >= most * 0.6);
+  // In the order of the line: what is asked about several axes at once goes together.
+  const placeOf = ({ series: { places } }: Position) => places[0] ?? 0;
+  return fitting
+    .filter(({ values }) => values >= most * 0.6)
+    .sort((one, other) => placeOf(one) - placeOf(other));
 }
 
 /** In as many lines, and chosen more closely. */
