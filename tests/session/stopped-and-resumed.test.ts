@@ -40,6 +40,10 @@ async function sessions(
 const ofInputs = (outcome: VirtualOutcome | undefined): readonly string[] =>
   outcome ? judged(outcome).filter((line) => !line.includes(' stream:')) : [];
 
+/** An input that nothing holds wanders while its switch is pressed: whether one press shows it is chance, in one session as in two. */
+const byChance = (faults: readonly string[]): RegExp =>
+  faults.includes('floating:x-home') ? /^press x-home: (proved edge|limited edge chatters)$/ : /^$/;
+
 /** A sound machine at every ask; the others at every third, a different one each, and at every one where CI=true. */
 const isLeftOut = (ask: number, nth: number): boolean =>
   process.env['CI'] !== 'true' && nth > 0 && (ask + nth) % 3 !== 0;
@@ -69,7 +73,9 @@ describe.each(
       const told = `stopped at ask ${number + 1}, ${ask.check} ${ask.action}`;
       expect(stopped?.exit, told).not.toBe(0);
       expect(stopped?.facts.stopped, told).toBe(true);
-      expect(ofInputs(resumed), told).toEqual(ofInputs(whole));
+      const certain = (outcome: VirtualOutcome | undefined) =>
+        ofInputs(outcome).map((line) => line.replace(byChance(faults), 'press x-home: either'));
+      expect(certain(resumed), told).toEqual(certain(whole));
       expect(resumed?.exit, told).toBe(whole.exit);
       expect(resumed?.facts.stopped, told).toBe(false);
     }
