@@ -24,8 +24,6 @@ export interface ScreenParts {
 
 /** Ten pictures a second are enough for a person and little for a slow line. ms. */
 const paintEvery = 100;
-/** No one reads and answers in less; simple reactions take a person about 200 ms (common practice, no source). ms. */
-const leastToReact = 200;
 /** In a lower window the instruction has the room to itself. */
 const leastForPanel = 16;
 
@@ -93,10 +91,7 @@ export class ScreenFace implements Face {
     const { ask } = this.state;
     if (ask?.shown.answers.includes('value') && this.number(ask.shown.id, typed, key.name)) return;
     const answer = typed === undefined ? undefined : answerOfKey(typed, ask?.shown.answers ?? []);
-    // A key in the moment the page changed was meant for the page before.
-    const isMeant = ask && (answer === 'stop' || performance.now() - ask.since >= leastToReact);
-    if (ask && answer && isMeant) this.take({ kind: 'answer', id: ask.shown.id, answer });
-    else if (ask && answer) return;
+    if (ask && answer) this.take({ kind: 'answer', id: ask.shown.id, answer });
     else if (typed === '?') this.state.explains = !this.state.explains;
     else if (!this.parts.panel?.key(typed ?? key.name)) return;
     this.paint();

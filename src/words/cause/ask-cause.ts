@@ -108,7 +108,7 @@ export const causeTopicWords = {
     'Axis to and fro, 5 mm at most',
   ),
   mended: (ask, machine) => ({
-    text: `${mendedText(ask)} Is it mended now? Yes: press and plug are tested again. No: the session ends here.`,
+    text: `${mendedText(ask, machine)} Is it mended now? Yes: press and plug are tested again. No: the session ends here.`,
     cautions: cautions('motorsOff', 'mains'),
     short: `Mended? ${placeOf(ask, machine)}`,
   }),
@@ -119,11 +119,12 @@ const capital = (what: string): string => what.charAt(0).toUpperCase() + what.sl
 /** Of several causes the first few are named; the ask must fit a screen. */
 const titlesTold = 3;
 
-function mendedText({ causes = [] }: Confirm): string {
+function mendedText({ causes = [], subject }: Confirm, machine: Machine): string {
+  const where = subject === undefined ? '' : ` for ${named(subject, machine)}`;
   const [first] = causes;
   if (causes.length === 1 && first)
-    return `Named: ${causeTitle(first)}. To mend it: ${first.map((each) => faultWords[each].fix).join(' ')}`;
+    return `Named${where}: ${causeTitle(first)}. To mend it: ${first.map((each) => faultWords[each].fix).join(' ')}`;
   const titles = causes.slice(0, titlesTold).map(causeTitle).join('; ');
   const more = causes.length > titlesTold ? `; or ${causes.length - titlesTold} more` : '';
-  return `One of these, the likeliest first: ${titles}${more}. How to mend each stands with the cause.`;
+  return `One of these${where}, the likeliest first: ${titles}${more}. How to mend each stands with the cause.`;
 }
