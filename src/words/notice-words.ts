@@ -6,8 +6,8 @@ import { named } from './place.ts';
 
 const outItem = ({ subject, at, linked }: OutItem, machine: Machine): string =>
   linked === undefined
-    ? `the plug of ${named(subject, machine)} is out at the ${at}`
-    : `a link joins ${linked.map(visible).join(' and ')} of ${named(subject, machine)} at the ${at}`;
+    ? `the plug of ${named(subject, machine)} at the ${at}`
+    : `a link that is in, ${linked.map(visible).join(' to ')} of ${named(subject, machine)} at the ${at}`;
 
 /** What a session says that is neither ask nor finding. Ports, folders and bytes come from outside and are shown with escapes. */
 export const noticeWords = {
@@ -21,6 +21,6 @@ export const noticeWords = {
   'something-out': (out: readonly OutItem[], machine: Machine) =>
     out.length === 0
       ? 'Nothing is unplugged or linked any more.'
-      : `Not as it was: ${listed(out.map((each) => outItem(each, machine)))}. Nothing of it can be proved until that is put right.`,
+      : `Still out: ${listed(out.map((each) => outItem(each, machine)))}. Nothing of it can be proved until that is put right.`,
   written: (bytes: string) => `Written to the port: ${visible(bytes)}`,
 } as const;

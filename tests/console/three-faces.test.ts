@@ -49,7 +49,16 @@ async function commissioned(face: keyof typeof faces): Promise<readonly string[]
   const out = join(place, face);
   const machine = join(place, `${face}.yaml`);
   writeFileSync(machine, scenarioFile);
-  const only = ['--only', 'y-home,z-home,x-far', '--presses', '1', '--rest', '2s'];
+  const only = [
+    '--only',
+    'y-home,z-home,x-far',
+    '--presses',
+    '1',
+    '--rest',
+    '2s',
+    '--checks',
+    'rest,press,open-wire',
+  ];
   const say = faces[face]([
     'commission',
     '--port',

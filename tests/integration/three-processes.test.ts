@@ -54,6 +54,8 @@ async function commissioned(
     '2s',
     '--presses',
     '1',
+    '--checks',
+    'rest,press,open-wire',
   ]);
   cleanUp.push(() => session.child.kill());
   const person = new Person((hand) => bench.say(hand));
