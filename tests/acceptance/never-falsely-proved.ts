@@ -39,10 +39,12 @@ export function neverFalselyProved(contact: CircuitMachine['wiring']['contact'])
     expect(proved.length).toBeGreaterThan(0);
   });
 
-  it.runIf(contact === 'normally closed')(
-    'is told from a sound switch, which ends proved in every wiring that works',
-    { timeout: 120_000 },
-    async () => {
+  // An open contact reads unplugged as at rest: no sound one ends proved.
+  const mayEndProved = contact === 'normally closed';
+  if (mayEndProved)
+    it('is told from a sound switch, which ends proved in every wiring that works', {
+      timeout: 120_000,
+    }, async () => {
       const commission = session(handsAndPlugs);
       const sound = new Map(
         all
@@ -53,6 +55,5 @@ export function neverFalselyProved(contact: CircuitMachine['wiring']['contact'])
       for (const [name, machine] of sound) if (!endsProved(await commission(machine))) unproved.push(name);
       expect(unproved).toEqual([]);
       expect(sound.size).toBeGreaterThan(15);
-    },
-  );
+    });
 }
