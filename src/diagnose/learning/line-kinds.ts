@@ -48,10 +48,7 @@ function waysOf({ fields, count }: HeardLine): readonly Way[] {
   const [first] = fields;
   if (!first) return [any];
   const ways: Way[] = [any, { key: String(count), lines: () => ({ count }) }];
-  const has = lastNamed(fields)?.path;
-  if (has !== undefined) ways.push({ key: `h${has}`, lines: () => ({ has }) });
-  const begins = first.path;
-  if (/^[a-z_]/i.test(begins)) ways.push({ key: `b${begins}`, lines: () => ({ begins }) });
+  // A value that never changed may yet change, as the word for standing still does once it moves: a name chooses better.
   const tags = tagsOf(fields);
   for (const { path, text } of tags)
     ways.push({ key: `v${path}\0${text}`, lines: () => ({ values: { [path]: text } }) });
@@ -61,6 +58,10 @@ function waysOf({ fields, count }: HeardLine): readonly Way[] {
       key: `w${one.path}\0${one.text}\0${two.path}\0${two.text}`,
       lines: () => ({ values: { [one.path]: one.text, [two.path]: two.text } }),
     });
+  const has = lastNamed(fields)?.path;
+  if (has !== undefined) ways.push({ key: `h${has}`, lines: () => ({ has }) });
+  const begins = first.path;
+  if (/^[a-z_]/i.test(begins)) ways.push({ key: `b${begins}`, lines: () => ({ begins }) });
   return ways;
 }
 
