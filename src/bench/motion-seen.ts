@@ -1,16 +1,8 @@
-import type { Answer } from '../model/ask.ts';
+import type { Answer, MotionTopic } from '../model/ask.ts';
 import type { Eyes } from './eyes.ts';
 
-/** What a person may be asked of the motion she has just watched. */
-export type SeenTopic =
-  | 'direction'
-  | 'reached'
-  | 'buzzed'
-  | 'came-back'
-  | 'past-switch'
-  | 'moved-other'
-  | 'racked'
-  | 'sagged';
+/** What she may be asked, and what she would notice unasked. */
+export type SeenTopic = MotionTopic | 'sagged';
 
 /** What she says of one axis, as she saw it: she sees the machine, not the stream. */
 export function motionSeen(eyes: Eyes, topic: SeenTopic, letter: string): Answer {

@@ -1,4 +1,5 @@
-import type { AxisTruth, Dog, InputTruth, MachineTruth, SwitchTruth } from './truth.ts';
+import { plainAxis } from './plain-axis.ts';
+import type { Dog, InputTruth, MachineTruth, SwitchTruth } from './truth.ts';
 
 /** The machine file of the portal, as a careful owner would have written it. */
 export const portalFile = `# A portal with a turning clamp for round posts: two motors carry its beam, some inputs are shared.
@@ -98,9 +99,9 @@ export const portal: MachineTruth = {
     { ...limit('stop', 'K2', [{ subject: 'stop', contact: 'normally closed', stop: true }]), limit: false },
   ],
   axes: [
-    axis({ letter: 'X', stops: [-12, 818], stands: 402.6, homeInputs: ['x-ends'], soft: [0, 806] }),
+    plainAxis({ letter: 'X', stops: [-12, 818], stands: 402.6, homeInputs: ['x-ends'], soft: [0, 806] }),
     {
-      ...axis({
+      ...plainAxis({
         letter: 'Y',
         stops: [-12, 1210],
         stands: 233.1,
@@ -110,7 +111,13 @@ export const portal: MachineTruth = {
       motors: 2,
     },
     {
-      ...axis({ letter: 'Z', stops: [-150, 7], stands: -41.3, homeInputs: ['z-a-home'], soft: [-145, 0] }),
+      ...plainAxis({
+        letter: 'Z',
+        stops: [-150, 7],
+        stands: -41.3,
+        homeInputs: ['z-a-home'],
+        soft: [-145, 0],
+      }),
       homes: 'positive',
       homeOrder: 1,
       approach: 5,
@@ -119,7 +126,7 @@ export const portal: MachineTruth = {
       step: 0.005,
     },
     {
-      ...axis({
+      ...plainAxis({
         letter: 'A',
         stops: [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY],
         stands: 74.2,
@@ -140,22 +147,4 @@ function limit(name: string, connector: string, switches: readonly SwitchTruth[]
 
 function works(subject: string, dog: Dog): SwitchTruth {
   return { subject, contact: 'normally closed', stop: false, dog };
-}
-
-function axis(own: Pick<AxisTruth, 'letter' | 'stops' | 'stands' | 'homeInputs' | 'soft'>): AxisTruth {
-  return {
-    ...own,
-    turns: false,
-    motors: 1,
-    homes: 'negative',
-    homeValue: 0,
-    homeOrder: 2,
-    backOff: 3,
-    approach: 15,
-    slow: 2,
-    rapid: 60,
-    acceleration: 300,
-    reaction: 10,
-    step: 0.0125,
-  };
 }

@@ -1,4 +1,5 @@
-import type { AxisTruth, Dog, InputTruth, MachineTruth, SwitchTruth } from './truth.ts';
+import { plainAxis } from './plain-axis.ts';
+import type { Dog, InputTruth, MachineTruth, SwitchTruth } from './truth.ts';
 
 /** The machine file a careful owner would have written for the scenario. */
 export const scenarioFile = `# A router for sheets of plywood, rebuilt in a barn from an old engraving table.
@@ -137,10 +138,10 @@ export const scenario: MachineTruth = {
     input('doors', 'P4', [closed('doors/flap'), closed('doors/hatch')]),
   ],
   axes: [
-    axis({ letter: 'X', stops: [-12, 618], stands: 231.4, homeInputs: ['x-home'], soft: [0, 606] }),
-    axis({ letter: 'Y', stops: [-12, 448], stands: 158.75, homeInputs: ['y-home'], soft: [0, 436] }),
+    plainAxis({ letter: 'X', stops: [-12, 618], stands: 231.4, homeInputs: ['x-home'], soft: [0, 606] }),
+    plainAxis({ letter: 'Y', stops: [-12, 448], stands: 158.75, homeInputs: ['y-home'], soft: [0, 436] }),
     {
-      ...axis({ letter: 'Z', stops: [-94, 7], stands: -37.2, homeInputs: ['z-home'], soft: [-91, 0] }),
+      ...plainAxis({ letter: 'Z', stops: [-94, 7], stands: -37.2, homeInputs: ['z-home'], soft: [-91, 0] }),
       homes: 'positive',
       homeOrder: 1,
       approach: 5,
@@ -162,22 +163,4 @@ function limit(name: string, connector: string, dog: Dog): InputTruth {
 
 function closed(subject: string): SwitchTruth {
   return { subject, contact: 'normally closed', stop: false };
-}
-
-function axis(own: Pick<AxisTruth, 'letter' | 'stops' | 'stands' | 'homeInputs' | 'soft'>): AxisTruth {
-  return {
-    ...own,
-    turns: false,
-    motors: 1,
-    homes: 'negative',
-    homeValue: 0,
-    homeOrder: 2,
-    backOff: 3,
-    approach: 15,
-    slow: 2,
-    rapid: 60,
-    acceleration: 300,
-    reaction: 10,
-    step: 0.0125,
-  };
 }

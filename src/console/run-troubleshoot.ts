@@ -6,21 +6,18 @@ import { ToolError } from '../model/tool-error.ts';
 import { buildRecord } from '../report/build-record.ts';
 import { summaryText } from '../report/summary-text.ts';
 import { commission } from '../session/commission.ts';
-import { isTerminal, wantsColor } from './choose-face.ts';
+import { atMachine, machineOf, portNamed, resumedSession } from './at-machine.ts';
+import { isTerminal } from './choose-face.ts';
 import type { TroubleshootFlags } from './commands/flags.ts';
 import { causeLines } from './faces/cause-lines.ts';
 import { finishedLines } from './faces/lines-text.ts';
 import { freshFolder } from './fresh-folder.ts';
-import { letPass } from './let-pass.ts';
 import { showNextTests } from './next-tests-shown.ts';
-import { countOption, faceOption } from './options.ts';
+import { faceOption } from './options.ts';
 import { textOfFile } from './read-machine.ts';
-import { descriptionIn } from './read-stream.ts';
-import { machineOf, portForPerson, portNamed, resumedSession } from './run-commission.ts';
 import { usualScope } from './scope.ts';
 import { type From, fromSession, orderFor, subjectNamed } from './search-from.ts';
 import { showLines } from './show.ts';
-import { endedBySignals } from './stop-signals.ts';
 import { toolVersion } from './version.ts';
 
 /** At the machine with a port, far away with a saved session alone. Gives the exit code; throws ToolErrors. */
@@ -50,24 +47,20 @@ export async function runTroubleshoot(name: string, flags: TroubleshootFlags): P
       'Name another folder, or the switch it is about.',
     );
   const streamText = flags.stream === undefined ? from?.streamText : textOfFile(flags.stream);
-  const ownStream = streamText ?? resumed?.streamText();
-  const described =
-    ownStream === undefined ? undefined : descriptionIn(ownStream, flags.stream ?? 'stream.yaml');
-  await letPass(described?.request, flags.allowRequest, faceName);
-  const baud = countOption('baud', flags.baud, 50, 20_000_000);
   const startedUtc = new Date().toISOString();
   weighOnce(search, machine);
-  const wishes = { machine, color: wantsColor(flags.color) };
-  const { source, time, face } = bench
-    ? await bench.benchForPerson(flags.fault ?? [], faceName, wishes)
-    : await portForPerson(port, baud, faceName, wishes);
-  const shown = endedBySignals(face);
+  const { source, time, face } = await atMachine(flags, {
+    port,
+    faceName,
+    machine,
+    streamText: streamText ?? resumed?.streamText(),
+  });
   try {
     const { exit, facts, folder, report } = await commission({
       ...usualScope,
       source,
       time,
-      face: shown,
+      face,
       folder: flags.out ?? freshFolder(startedUtc, machine),
       resume: flags.resume === true,
       machineText,
@@ -86,7 +79,7 @@ export async function runTroubleshoot(name: string, flags: TroubleshootFlags): P
     }
     return exit;
   } finally {
-    await shown.close();
+    await face.close();
     await source.close();
   }
 }

@@ -19,6 +19,14 @@ export type ActiveWhen = 'active when open' | 'active when closed' | 'unknown';
 export type Duty = 'home' | 'limit' | 'probe' | 'door' | 'stop';
 export type End = 'negative' | 'positive';
 export type Side = 'left' | 'right' | 'front' | 'back' | 'top' | 'bottom';
+export const oppositeSide = {
+  left: 'right',
+  right: 'left',
+  front: 'back',
+  back: 'front',
+  top: 'bottom',
+  bottom: 'top',
+} as const satisfies Record<Side, Side>;
 export type Contact = 'normally closed' | 'normally open' | 'unknown';
 export type Sensor = 'contact' | 'npn' | 'pnp' | 'two-wire' | 'hall' | 'optical' | 'unknown';
 export type Reach = 'by hand' | 'controller only' | 'never';

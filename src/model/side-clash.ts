@@ -1,14 +1,5 @@
 import type { Finding } from './finding.ts';
-import { allSwitches, type Machine, type Side, type Subject, type Switch } from './machine.ts';
-
-const opposite = {
-  left: 'right',
-  right: 'left',
-  front: 'back',
-  back: 'front',
-  top: 'bottom',
-  bottom: 'top',
-} as const satisfies Record<Side, Side>;
+import { allSwitches, type Machine, oppositeSide, type Subject, type Switch } from './machine.ts';
 
 export interface SideClash {
   readonly subject: Subject;
@@ -28,7 +19,7 @@ function clashOf({ subject, axis: letter, end, side }: Switch, machine: Machine)
   const axis = machine.axes.find((each) => each.letter === letter);
   if (axis?.positive === undefined || axis.moves === 'table' || end === undefined || side === undefined)
     return undefined;
-  const expected = end === 'positive' ? axis.positive : opposite[axis.positive];
+  const expected = end === 'positive' ? axis.positive : oppositeSide[axis.positive];
   if (side === expected) return undefined;
   return { subject, finding: { kind: 'side-clash', axis: axis.letter, side, end, positive: axis.positive } };
 }

@@ -2,7 +2,7 @@ import type { Wiring } from '../circuit/wiring.ts';
 import type { DeedName } from '../troubleshooting/deeds/all.ts';
 import type { History } from '../troubleshooting/hypotheses.ts';
 import type { Surroundings } from '../troubleshooting/imagined.ts';
-import { type Prospect, prospectOf, type Trial, unforeseen } from '../troubleshooting/prospect.ts';
+import { alikeRows, type Prospect, prospectOf, type Trial, unforeseen } from '../troubleshooting/prospect.ts';
 
 /** Computing one takes seconds; a session, its replay and its resume need the same few. */
 const known = new Map<string, Prospect>();
@@ -67,12 +67,5 @@ function joinedTrial(trials: readonly [Trial, ...Trial[]]): Trial {
       return padded.map((each) => each / sum);
     });
   });
-  const rows = new Map<string, number>();
-  const sameAs = chances.map((row) => {
-    const text = row.map((chance) => chance.toFixed(2)).join();
-    const number = rows.get(text) ?? rows.size;
-    rows.set(text, number);
-    return number;
-  });
-  return { ...trials[0], outcomes: keys.length, keys, chances, sameAs };
+  return { ...trials[0], outcomes: keys.length, keys, chances, sameAs: alikeRows(chances) };
 }

@@ -1,13 +1,14 @@
 import type { AxisLetter } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
 import { mm } from '../../model/units.ts';
-import type { Facts } from '../../model/verdict.ts';
+import type { CheckName, Facts } from '../../model/verdict.ts';
 import type { Observed } from '../envelope/layout.ts';
 import { middleOf } from '../motion/interval.ts';
+import { lastOf } from '../procedures/last-verdict.ts';
 
 /** What earlier checks of this session measured of an axis. */
-export const factsOf = (check: string, axis: AxisLetter, { known }: Scene): Facts | undefined =>
-  known.verdicts.findLast((each) => each.check === check && each.subject === axis)?.facts;
+export const factsOf = (check: CheckName, axis: AxisLetter, scene: Scene): Facts | undefined =>
+  lastOf(check, axis, scene)?.facts;
 
 /** Where the home switch of an axis trips in the frame that its homing set, its differential, and how well it repeats. */
 export function observedOf(axis: AxisLetter, scene: Scene): Observed {

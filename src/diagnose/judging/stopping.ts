@@ -6,6 +6,7 @@ import { told } from '../../model/told.ts';
 import { type Mm, mm } from '../../model/units.ts';
 import type { Verdict } from '../../model/verdict.ts';
 import { axesAsked, unitOf } from '../procedures/axes-asked.ts';
+import { lastOf } from '../procedures/last-verdict.ts';
 import { seekRoles } from '../seek/roles.ts';
 import { judgeStopping, type StopJudgement } from '../stopping/judge.ts';
 import { factsOf } from './observed-limits.ts';
@@ -32,7 +33,7 @@ export function judgeStops(items: readonly StoppingItem[], scene: Scene): readon
 
 function verdictOf(axis: Axis, { overtravel, toHardStop }: StoppingItem, scene: Scene): Verdict {
   const of = { check: 'stopping', subject: axis.letter } as const;
-  const seen = ['homing', 'seek'].flatMap((check) => {
+  const seen = (['homing', 'seek'] as const).flatMap((check) => {
     const homing = factsOf(check, axis.letter, scene)?.homing;
     return homing?.stopDistance ? [homing] : [];
   });
@@ -63,11 +64,9 @@ function verdictOf(axis: Axis, { overtravel, toHardStop }: StoppingItem, scene: 
 }
 
 /** It was seen to push on past its trip in this session, whatever the numbers of the file make of it. */
-const hasOverrun = (axis: AxisLetter, { known }: Scene): boolean =>
-  ['seek', 'homing'].some((check) =>
-    known.verdicts
-      .findLast((each) => each.check === check && each.subject === axis)
-      ?.findings.some(({ kind }) => kind === 'overruns'),
+const hasOverrun = (axis: AxisLetter, scene: Scene): boolean =>
+  (['seek', 'homing'] as const).some((check) =>
+    lastOf(check, axis, scene)?.findings.some(({ kind }) => kind === 'overruns'),
   );
 
 const perSecond = (perMinute: number | undefined): number | undefined =>

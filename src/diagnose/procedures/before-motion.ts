@@ -6,6 +6,7 @@ import type { CheckName, Missing } from '../../model/verdict.ts';
 import { timeToAnswer, timeToPlug } from '../limits.ts';
 import { type Asking, type Latest, refusal } from './asking.ts';
 import { moveFirst } from './first-move.ts';
+import { lastOf } from './last-verdict.ts';
 import { untilUnbroken } from './motors-off.ts';
 
 /** Whether these axes may move, and what is known about moving from now on: it is handed to the next call and taught to later checks. */
@@ -121,10 +122,6 @@ function hasPassed(check: CheckName, subject: Subject, scene: Scene): boolean {
   const status = lastOf(check, subject, scene)?.status;
   return status === 'proved' || status === 'limited';
 }
-
-/** What a check came to about a subject earlier in this session. */
-export const lastOf = (check: CheckName, subject: Subject, { known }: Scene) =>
-  known.verdicts.findLast((each) => each.check === check && each.subject === subject);
 
 /** How late a warning comes: two reports as measured, and the way an axis goes meanwhile; undefined before anything was measured. */
 export function lateOf(latest: Latest, axes: readonly Axis[]): Late | undefined {

@@ -12,7 +12,8 @@ import { type SeekRoles, seekRoles } from '../seek/roles.ts';
 import { resolutionOf } from '../signal/resolution.ts';
 import { type Asking, type Latest, put, refusal } from './asking.ts';
 import { unitOf } from './axes-asked.ts';
-import { beforeMotion, lastOf, lateOf } from './before-motion.ts';
+import { beforeMotion, lateOf } from './before-motion.ts';
+import { lastOf } from './last-verdict.ts';
 import { untilUnbroken } from './motors-off.ts';
 
 /** Homes one axis again and again, from three start points in turn; undefined for an axis that has no home switch. */

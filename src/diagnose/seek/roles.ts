@@ -7,6 +7,7 @@ import {
   type InputName,
   inputOf,
   type Machine,
+  oppositeSide,
   type Subject,
   type Switch,
 } from '../../model/machine.ts';
@@ -111,20 +112,11 @@ function endOf(
   return axis.homes && { end: axis.homes, from: 'setting' };
 }
 
-const opposite = {
-  left: 'right',
-  right: 'left',
-  front: 'back',
-  back: 'front',
-  top: 'bottom',
-  bottom: 'top',
-} as const;
-
 /** ISO 841 counts an axis positive where the tool goes over the work; where the table moves, nothing follows from the side. */
 function endFromSide({ side }: Switch, { positive, moves }: Axis): End | undefined {
   if (side === undefined || positive === undefined || moves === 'table') return undefined;
   if (side === positive) return 'positive';
-  return side === opposite[positive] ? 'negative' : undefined;
+  return side === oppositeSide[positive] ? 'negative' : undefined;
 }
 
 const unique = <T>(items: readonly T[]): readonly T[] => [...new Set(items)];

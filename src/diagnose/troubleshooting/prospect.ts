@@ -40,12 +40,16 @@ function trialOf(
   const chances = all.map((each) =>
     keys.map((key) => (1 - mistaken) * (each[key] ?? 0) + mistaken / keys.length),
   );
+  return { name, kind, minutes, outcomes: keys.length, chances, keys, sameAs: alikeRows(chances) };
+}
+
+/** Hypotheses that a trial would show alike, to the hundredth, have one number. */
+export function alikeRows(chances: Trial['chances']): readonly number[] {
   const rows = new Map<string, number>();
-  const sameAs = chances.map((row) => {
+  return chances.map((row) => {
     const text = row.map((chance) => chance.toFixed(2)).join();
     const number = rows.get(text) ?? rows.size;
     rows.set(text, number);
     return number;
   });
-  return { name, kind, minutes, outcomes: keys.length, chances, keys, sameAs };
 }

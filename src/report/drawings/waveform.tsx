@@ -1,6 +1,7 @@
 import { visible } from '../../model/visible.ts';
 import { traceText } from '../../words/trace-words.ts';
 import type { Drawing } from '../document.ts';
+import { Figure } from './figure.tsx';
 import { type Lane, type PlottedSignal, plotOf } from './plot.ts';
 
 const ends = {
@@ -16,18 +17,14 @@ export function Waveform({ drawing, id }: { readonly drawing: Drawing; readonly 
   const { trace, title } = drawing;
   const plot = plotOf(trace);
   return (
-    <svg
-      xmlns="http://www.w3.org/2000/svg"
-      viewBox={`0 0 ${plot.width} ${plot.height}`}
-      role="img"
-      aria-labelledby={`${id}-t ${id}-d`}
-      font-size="9"
-      fill="#000"
+    <Figure
+      id={id}
+      width={plot.width}
+      height={plot.height}
+      fontSize="9"
+      title={visible(`${title}: ${trace.signals.map(({ input }) => input).join(', ')}`)}
+      says={visible(traceText(trace))}
     >
-      <title id={`${id}-t`}>
-        {visible(`${title}: ${trace.signals.map(({ input }) => input).join(', ')}`)}
-      </title>
-      <desc id={`${id}-d`}>{visible(traceText(trace))}</desc>
       {plot.ticks.map(({ x }) => (
         <line key={x} x1={x} y1="14" x2={x} y2={plot.base + 3} stroke="#ccc" stroke-width="0.6" />
       ))}
@@ -48,7 +45,7 @@ export function Waveform({ drawing, id }: { readonly drawing: Drawing; readonly 
       <text x="0" y={plot.base + 12}>
         {plot.unit}
       </text>
-    </svg>
+    </Figure>
   );
 }
 

@@ -1,6 +1,6 @@
 import type { LimitChange, LimitFact, LimitIssue, LimitKind } from '../../model/limits-finding.ts';
 import type { Machine } from '../../model/machine.ts';
-import { lengthText } from '../length.ts';
+import { lengthText } from '../motion/lengths.ts';
 import type { Change, FindingEntry } from './entry.ts';
 
 /** Where, how much: what each issue says of the case at hand. */

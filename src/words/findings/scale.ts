@@ -1,6 +1,6 @@
 import type { ScaleCause } from '../../model/scale-facts.ts';
-import { lengthText } from '../length.ts';
-import { causeText } from '../scale-words.ts';
+import { lengthText } from '../motion/lengths.ts';
+import { causeText } from '../motion/scale-words.ts';
 import { type FindingEntry, noChange } from './entry.ts';
 
 const percentOff = (ratio: number): string => {

@@ -1,5 +1,5 @@
 import type { DeedName } from '../../../model/deed-names.ts';
-import * as meter from '../../troubleshooting/deeds/meter.ts';
+import { meterDeeds } from '../../troubleshooting/deeds/all.ts';
 import type { Doing } from '../site.ts';
 import { energised } from './energised.ts';
 import { lamp, look } from './looks.ts';
@@ -29,29 +29,9 @@ export const doings: Readonly<Record<DeedName, Doing>> = {
   bracket: look('bracket'),
   clip: look('clip'),
   ...(Object.fromEntries(
-    meterDeeds().map(({ name, probe }) => [name, metered(name, probe)] as const),
-  ) as Record<ReturnType<typeof meterDeeds>[number]['name'], Doing>),
+    meterDeeds.map(({ name, probe }) => [name, metered(name, probe)] as const),
+  ) as Record<(typeof meterDeeds)[number]['name'], Doing>),
   drives: energised('drives'),
   spindle: energised('spindle'),
   axis: energised('axis'),
 };
-
-function meterDeeds() {
-  return [
-    meter.signalCoreOhms,
-    meter.commonCoreOhms,
-    meter.signalToReturn,
-    meter.signalToPlus,
-    meter.contactClosed,
-    meter.contactOpen,
-    meter.pullOhms,
-    meter.terminalClosed,
-    meter.terminalOpen,
-    meter.sensorSupply,
-    meter.sensorOutput,
-    meter.returnsApart,
-    meter.couplerCommon,
-    meter.loopClosed,
-    meter.loopOpen,
-  ] as const;
-}

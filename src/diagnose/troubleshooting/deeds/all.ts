@@ -46,6 +46,8 @@ export const deeds = [
   handling.spindle,
   handling.axis,
 ] as const;
+/** Those that read a figure off a meter. */
+export const meterDeeds = deeds.filter((deed) => deed.kind === 'meter');
 export type DeedName = (typeof deeds)[number]['name'];
 
 export const deedsFor = (wiring: Wiring): readonly Deed<DeedName>[] =>

@@ -1,6 +1,7 @@
 import type { EnvelopeFacts } from '../../../model/envelope-facts.ts';
 import { visible } from '../../../model/visible.ts';
 import { envelopeText } from '../../../words/motion/envelope-words.ts';
+import { Figure } from '../figure.tsx';
 import { endPlot } from './end-plot.ts';
 import { EndView } from './end-view.tsx';
 import { stripPlot } from './strip-plot.ts';
@@ -22,22 +23,20 @@ export function EnvelopeView({ facts, id }: { readonly facts: EnvelopeFacts; rea
   };
   const height = Math.max(plots.negative.bottom, plots.positive.bottom);
   return (
-    <svg
-      xmlns="http://www.w3.org/2000/svg"
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-labelledby={`${id}-t ${id}-d`}
-      font-size="11"
-      fill="#000"
+    <Figure
+      id={id}
+      width={width}
+      height={height}
+      fontSize="11"
+      title={`Envelope of ${facts.axis}`}
+      says={visible(envelopeText(facts))}
     >
-      <title id={`${id}-t`}>{`Envelope of ${facts.axis}`}</title>
-      <desc id={`${id}-d`}>{visible(envelopeText(facts))}</desc>
       <pattern id={hatch} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
         <path d="M0,0v6" stroke="#000" stroke-width="1.6" />
       </pattern>
       <StripView plot={strip} hatch={hatch} />
       <EndView plot={plots.negative} end="negative" unit={facts.unit} hatch={hatch} top={top} />
       <EndView plot={plots.positive} end="positive" unit={facts.unit} hatch={hatch} top={top} />
-    </svg>
+    </Figure>
   );
 }

@@ -1,6 +1,7 @@
 import type { AxisTrack } from '../../../model/motion-facts.ts';
 import { visible } from '../../../model/visible.ts';
 import { trackLabels, trackText } from '../../../words/motion/track-words.ts';
+import { Figure } from '../figure.tsx';
 import { MarkShape } from './mark-shape.tsx';
 import { type TrackMark, type TrackPlot, trackPlot } from './track-plot.ts';
 
@@ -9,16 +10,14 @@ export function TrackView({ track, id }: { readonly track: AxisTrack; readonly i
   const plot = trackPlot(track);
   const { box } = plot;
   return (
-    <svg
-      xmlns="http://www.w3.org/2000/svg"
-      viewBox={`0 0 ${plot.width} ${plot.height}`}
-      role="img"
-      aria-labelledby={`${id}-t ${id}-d`}
-      font-size="11"
-      fill="#000"
+    <Figure
+      id={id}
+      width={plot.width}
+      height={plot.height}
+      fontSize="11"
+      title={`${trackLabels[track.label]}, axis ${track.axis}`}
+      says={visible(trackText(track))}
     >
-      <title id={`${id}-t`}>{`${trackLabels[track.label]}, axis ${track.axis}`}</title>
-      <desc id={`${id}-d`}>{visible(trackText(track))}</desc>
       <Grid plot={plot} unit={track.unit} />
       {plot.marks.map((mark) => (
         <Moment key={mark.number} mark={mark} box={box} />
@@ -28,7 +27,7 @@ export function TrackView({ track, id }: { readonly track: AxisTrack; readonly i
         <Place key={mark.number} mark={mark} />
       ))}
       {track.expected === undefined ? null : <Expected up={track.expected === 1} box={box} />}
-    </svg>
+    </Figure>
   );
 }
 

@@ -1,22 +1,21 @@
 import type { RepeatFacts } from '../../../model/repeat-facts.ts';
 import { visible } from '../../../model/visible.ts';
 import { repeatText } from '../../../words/motion/repeat-words.ts';
+import { Figure } from '../figure.tsx';
 import { extremesOf, repeatPlot } from './repeat-plot.ts';
 
 /** Trip places run by run as SVG: each bar is all places it can have been, the grey band the accepted span. */
 export function RepeatView({ facts, id }: { readonly facts: RepeatFacts; readonly id: string }) {
   const { box, up, mean, tolerance, runs } = repeatPlot({ ...facts, ...extremesOf(facts) });
   return (
-    <svg
-      xmlns="http://www.w3.org/2000/svg"
-      viewBox="0 0 640 212"
-      role="img"
-      aria-labelledby={`${id}-t ${id}-d`}
-      font-size="11"
-      fill="#000"
+    <Figure
+      id={id}
+      width={640}
+      height={212}
+      fontSize="11"
+      title={`Trip places of ${facts.axis}`}
+      says={visible(repeatText(facts))}
     >
-      <title id={`${id}-t`}>{`Trip places of ${facts.axis}`}</title>
-      <desc id={`${id}-d`}>{visible(repeatText(facts))}</desc>
       <rect
         x={box.left}
         y={tolerance.top}
@@ -69,6 +68,6 @@ export function RepeatView({ facts, id }: { readonly facts: RepeatFacts; readonl
       <text x={box.right} y={box.bottom + 31} text-anchor="end">
         run
       </text>
-    </svg>
+    </Figure>
   );
 }

@@ -2,6 +2,7 @@ import type { StateStudied, WiringAsStudied } from '../../../model/wiring-study.
 import { wiringWords } from '../../../words/wiring/circuit-words.ts';
 import { schematicText } from '../../../words/wiring/schematic-words.ts';
 import { stateWords } from '../../../words/wiring/study-words.ts';
+import { Figure } from '../figure.tsx';
 import { FieldView } from './devices.tsx';
 import { drawnOf, sheet } from './sheet.ts';
 import { StageView } from './stages.tsx';
@@ -22,18 +23,16 @@ export function Schematic({
 }) {
   const drawn = drawnOf(wiring, state);
   return (
-    <svg
-      xmlns="http://www.w3.org/2000/svg"
-      viewBox={`0 0 ${sheet.width} ${sheet.height}`}
-      role="img"
-      aria-labelledby={`${id}-t ${id}-d`}
-      fill="#000"
+    <Figure
+      id={id}
+      width={sheet.width}
+      height={sheet.height}
+      title={`${wiringWords[wiring.name]}, ${stateWords[state.state]}`}
+      says={schematicText(wiring, state)}
     >
-      <title id={`${id}-t`}>{`${wiringWords[wiring.name]}, ${stateWords[state.state]}`}</title>
-      <desc id={`${id}-d`}>{schematicText(wiring, state)}</desc>
       <Frame x={12} y={20} width={sheet.terminal - 12} height={sheet.height - 34} title="controller" dashed />
       <StageView drawn={drawn} />
       <FieldView drawn={drawn} />
-    </svg>
+    </Figure>
   );
 }

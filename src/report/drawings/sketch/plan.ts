@@ -1,4 +1,4 @@
-import type { Side } from '../../../model/machine.ts';
+import { oppositeSide, type Side } from '../../../model/machine.ts';
 import type { AxisWay, FrameFacts } from '../../../model/motion-facts.ts';
 import type { ReportRecord } from '../../record.ts';
 
@@ -23,15 +23,7 @@ export interface Plan {
   readonly home: readonly Side[];
 }
 
-const opposite = {
-  left: 'right',
-  right: 'left',
-  front: 'back',
-  back: 'front',
-  top: 'bottom',
-  bottom: 'top',
-} as const satisfies Record<Side, Side>;
-const sides = Object.keys(opposite) as readonly Side[];
+const sides = Object.keys(oppositeSide) as readonly Side[];
 
 /** A record's text as a side; a record read from a file may hold anything. */
 const sideOf = (text: string | undefined): Side | undefined => sides.find((each) => each === text);
@@ -42,7 +34,7 @@ export function planOf({ axes, ways }: SketchOf): Plan {
   const really = (letter: string): Side | undefined => {
     const way = ways.find(({ commanded }) => commanded === letter);
     const side = way && positive(way.axis);
-    return side && way.sign === -1 ? opposite[side] : side;
+    return side && way.sign === -1 ? oppositeSide[side] : side;
   };
   const arrows = axes.flatMap(({ letter }): readonly PlanArrow[] => {
     const [declared, seen] = [positive(letter), really(letter)];
@@ -55,7 +47,7 @@ export function planOf({ axes, ways }: SketchOf): Plan {
   const home = axes.flatMap(({ letter, homes }): readonly Side[] => {
     const side = really(letter) ?? positive(letter);
     if (side === undefined || (homes !== 'negative' && homes !== 'positive')) return [];
-    return [homes === 'positive' ? side : opposite[side]];
+    return [homes === 'positive' ? side : oppositeSide[side]];
   });
   return { arrows, home: [...home].sort((one, other) => sides.indexOf(one) - sides.indexOf(other)) };
 }

@@ -1,6 +1,7 @@
 import type { Side } from '../../../model/machine.ts';
 import { visible } from '../../../model/visible.ts';
 import { sketchText, sketchWords } from '../../../words/motion/sketch-words.ts';
+import { Figure } from '../figure.tsx';
 import { type Plan, type PlanArrow, planOf, type SketchOf } from './plan.ts';
 
 const table = { left: 70, right: 350, top: 26, bottom: 226 } as const;
@@ -17,16 +18,14 @@ export function SketchView({ sketch, id }: { readonly sketch: SketchOf; readonly
   const flat = plan.arrows.filter(({ side }) => side !== 'top' && side !== 'bottom');
   const tall = plan.arrows.filter(({ side }) => side === 'top' || side === 'bottom');
   return (
-    <svg
-      xmlns="http://www.w3.org/2000/svg"
-      viewBox="0 0 560 288"
-      role="img"
-      aria-labelledby={`${id}-t ${id}-d`}
-      font-size="12"
-      fill="#000"
+    <Figure
+      id={id}
+      width={560}
+      height={288}
+      fontSize="12"
+      title="Coordinate sketch"
+      says={visible(sketchText(plan))}
     >
-      <title id={`${id}-t`}>Coordinate sketch</title>
-      <desc id={`${id}-d`}>{visible(sketchText(plan))}</desc>
       <rect
         x={table.left}
         y={table.top}
@@ -43,7 +42,7 @@ export function SketchView({ sketch, id }: { readonly sketch: SketchOf; readonly
       ))}
       <Upright arrows={tall} home={plan.home} />
       <Stand />
-    </svg>
+    </Figure>
   );
 }
 
