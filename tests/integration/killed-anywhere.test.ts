@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
@@ -84,8 +84,9 @@ async function killed(count: number, seed: number) {
       person.forget();
       if (signal === 'SIGKILL') {
         left--;
-        // Killed before its folder stood, there is nothing to resume.
-        resume = session.events.some((event) => event.kind === 'ask') || resume;
+        // The header is the last file a new session writes: killed before it stood, nothing had begun, and what lies there is in the way.
+        resume = existsSync(join(folder, 'session.json'));
+        if (!resume) rmSync(folder, { recursive: true, force: true });
         continue;
       }
       ends.push({ verdicts: verdictsOf(session.events), code, errors });
