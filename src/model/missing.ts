@@ -43,6 +43,7 @@ export type Missing =
   | 'switch-places-unknown'
   | 'program-without-motion'
   | 'program-not-understood'
+  | 'work-zero-unknown'
   | 'homing-not-shown'
   | 'too-few-runs'
   | 'too-coarse'

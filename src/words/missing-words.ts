@@ -46,6 +46,8 @@ export const missingWords = {
   'soft-limits-unknown': 'the soft limits are not known',
   'switch-places-unknown': 'neither where the switches trip nor where the hard stops are is known',
   'program-without-motion': 'no motion was found in the program',
+  'work-zero-unknown':
+    'nobody said where in the machine the work zero lies, so the program was not compared with the limits',
   'program-not-understood': 'a part of the program could not be followed',
   'homing-not-shown': 'no homing of this axis was seen to come to its end',
   'too-few-runs': 'there were too few runs',

@@ -3,7 +3,7 @@ import type { Axis, AxisLetter } from '../../model/machine.ts';
 import { allSwitches } from '../../model/machine.ts';
 import type { Check, Ended, Procedure, Scene } from '../../model/procedure.ts';
 import { type Mm, mm } from '../../model/units.ts';
-import { usedSystems } from '../envelope/offset-issues.ts';
+import { systemOf, usedSystems } from '../envelope/offset-issues.ts';
 import { untold, type WorkSystem } from '../envelope/offsets.ts';
 import { readProgram } from '../envelope/program/read.ts';
 import { type EnvelopeEvidence, judgeEnvelope } from '../judging/envelope.ts';
@@ -32,8 +32,7 @@ function* gather(scene: Scene): Procedure<EnvelopeEvidence> {
     const soft = axis.soft ?? (yield* softLimits(axis, latest));
     const origins: Partial<Record<WorkSystem, Mm>> = {};
     for (const system of systems) {
-      const box = program?.boxes.find((each) => each.system === system || each.system === 'active');
-      if (!box?.axes[axis.letter]) continue;
+      if (!program?.boxes.some((box) => systemOf(box, untold) === system && box.axes[axis.letter])) continue;
       const zero = yield* length('work zero in machine coordinates', axis, latest, system);
       if (zero.answer === 'value' && zero.value !== undefined) origins[system] = mm(zero.value);
     }

@@ -7,7 +7,7 @@ import { type AxisLayout, roomNeeded, softMargin, usableTravel } from './layout.
 import { originOf, type WorkOffsets, workSystems } from './offsets.ts';
 import type { ProgramExtents } from './program/read.ts';
 
-/** Everything that bounds one axis, for a reader: in machine coordinates, with where each number comes from. */
+/** Everything that bounds one axis, for a reader: in machine coordinates, with where each number comes from. Of a program, what is `placed`. */
 export function envelopeFacts(
   axis: Axis,
   layout: AxisLayout,
@@ -51,7 +51,6 @@ const originsOf = (letter: Axis['letter'], offsets: WorkOffsets): readonly WorkO
     return [{ system, at: mm(at + (shift ?? 0)), active, ...(shift !== undefined && { shift }) }];
   });
 
-/** Only where the zero of the system is known along this axis. */
 const partsOf = (
   letter: Axis['letter'],
   offsets: WorkOffsets,
@@ -60,8 +59,7 @@ const partsOf = (
   boxes.flatMap(({ system, axes }) => {
     const extent = axes[letter];
     const named = system === 'active' ? offsets.active : system;
-    const isKnown = named === 'machine' || offsets.origins[named]?.[letter] !== undefined;
-    if (!extent || !isKnown) return [];
+    if (!extent) return [];
     const origin = originOf(offsets, system, letter, usesToolLength);
     const { lowLine, highLine } = extent;
     return [

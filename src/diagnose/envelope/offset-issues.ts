@@ -3,6 +3,7 @@ import { mm } from '../../model/units.ts';
 import type { EnvelopeIssue } from './issue.ts';
 import type { AxisLayout } from './layout.ts';
 import { type ByAxis, type WorkOffsets, type WorkSystem, workSystems } from './offsets.ts';
+import type { System } from './program/boxes.ts';
 import type { ProgramExtents } from './program/read.ts';
 
 /** Mistakes of the offsets themselves: one not set, another set than the one used, a shift left over, inches typed as millimetres. */
@@ -44,9 +45,11 @@ function unsetIssues(
   const isSet = (system: WorkSystem) =>
     entries(offsets.origins[system] ?? {}).some(([, value]) => value !== 0);
   return used.flatMap((system) => {
-    if (isSet(system)) return zeroTop(offsets, system, z);
+    const movesZ = !program || program.boxes.some((box) => systemOf(box, offsets) === system && box.axes.Z);
+    const top = movesZ ? z : undefined;
+    if (isSet(system)) return zeroTop(offsets, system, top);
     const other = workSystems.find((each) => each !== system && isSet(each));
-    if (!other) return zeroTop(offsets, system, z);
+    if (!other) return zeroTop(offsets, system, top);
     const [axis, by] = entries(offsets.origins[other] ?? {}).sort(
       (a, b) => Math.abs(b[1]) - Math.abs(a[1]),
     )[0] ?? ['Z', 0];
@@ -71,11 +74,15 @@ export function usedSystems(
   { active }: Pick<WorkOffsets, 'active'>,
   program: Pick<ProgramExtents, 'boxes'> | undefined,
 ): readonly WorkSystem[] {
-  const named = program?.boxes.flatMap(({ system }) =>
-    system === 'machine' ? [] : [system === 'active' ? active : system],
-  ) ?? [active];
+  const named = program?.boxes.flatMap((box) => systemOf(box, { active }) ?? []) ?? [active];
   return [...new Set(named)];
 }
+
+/** The work system that a box is counted in; undefined where it counts from machine zero. */
+export const systemOf = (
+  { system }: { readonly system: System },
+  { active }: Pick<WorkOffsets, 'active'>,
+): WorkSystem | undefined => (system === 'machine' ? undefined : system === 'active' ? active : system);
 
 /** An offset many times the travel that would fit as inches was typed, or touched off, in the other unit. */
 function inchIssues(offsets: WorkOffsets, layouts: readonly AxisLayout[]): readonly EnvelopeIssue[] {

@@ -4,7 +4,7 @@ import type { Axis, AxisLetter } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
 import { told } from '../../model/told.ts';
 import type { Mm } from '../../model/units.ts';
-import type { Verdict } from '../../model/verdict.ts';
+import type { EvidenceLevel, Missing, Verdict } from '../../model/verdict.ts';
 import { envelopeIssues } from '../envelope/conditions.ts';
 import { envelopeFacts } from '../envelope/facts.ts';
 import type { EnvelopeIssue } from '../envelope/issue.ts';
@@ -12,6 +12,7 @@ import { type AxisLayout, ends, layoutOf } from '../envelope/layout.ts';
 import { offsetIssues } from '../envelope/offset-issues.ts';
 import { untold, type WorkOffsets, type WorkSystem, workSystems } from '../envelope/offsets.ts';
 import { partIssues } from '../envelope/part-box.ts';
+import { placed } from '../envelope/placed.ts';
 import { type ProgramExtents, readProgram } from '../envelope/program/read.ts';
 import { axesAsked } from '../procedures/axes-asked.ts';
 import { observedOf } from './observed-limits.ts';
@@ -32,12 +33,13 @@ export function judgeEnvelope(items: readonly EnvelopeEvidence[], scene: Scene):
     const axis = scene.machine.axes.find(({ letter }) => letter === item.axis);
     return axis ? [layoutOf({ ...axis, soft: item.soft }, observedOf(item.axis, scene))] : [];
   });
-  const told = new Set(
-    items.filter(({ origins }) => Object.keys(origins).length > 0).map(({ axis }) => axis),
-  );
+  const known = program && placed(program, offsets);
   const issues = [
     ...layouts.flatMap(envelopeIssues),
-    ...(program ? aboutProgram(program, layouts, offsets, told) : []),
+    ...(known ? partIssues(known.program, layouts, offsets) : []),
+    ...(known && Object.keys(offsets.origins).length > 0
+      ? offsetIssues(offsets, layouts, known.program)
+      : []),
   ];
   const axes = axesAsked(scene).map((axis) =>
     verdictOf(
@@ -45,31 +47,11 @@ export function judgeEnvelope(items: readonly EnvelopeEvidence[], scene: Scene):
       layouts.find(({ letter }) => letter === axis.letter),
       issues,
       offsets,
-      program,
+      known?.program,
       scene,
     ),
   );
-  return program ? [...axes, programVerdict(program)] : axes;
-}
-
-/** An axis whose work zero nobody told cannot be judged against the program. */
-function aboutProgram(
-  program: ProgramExtents,
-  layouts: readonly AxisLayout[],
-  offsets: WorkOffsets,
-  told: ReadonlySet<AxisLetter>,
-): readonly EnvelopeIssue[] {
-  const known = layouts.filter(({ letter }) => told.has(letter));
-  const inMachine = { ...program, boxes: program.boxes.filter(({ system }) => system === 'machine') };
-  return [
-    ...partIssues(program, known, offsets),
-    ...partIssues(
-      { ...inMachine, firstZ: undefined },
-      layouts.filter((each) => !known.includes(each)),
-      offsets,
-    ),
-    ...(told.size > 0 ? offsetIssues(offsets, known, program) : []),
-  ];
+  return program && known ? [...axes, programVerdict(program, known.isWhole)] : axes;
 }
 
 function offsetsOf(items: readonly EnvelopeEvidence[]): WorkOffsets {
@@ -98,18 +80,21 @@ function verdictOf(
   const findings = issues.filter((each) => each.axis === axis.letter).map(findingOf);
   const facts = { envelope: envelopeFacts(axis, layout, offsets, program, scene) };
   const evidence = evidenceOf(axis, layout, scene);
-  const missing =
-    layout.soft === undefined
-      ? 'soft-limits-unknown'
-      : ends.every((end) => layout.ends[end].trip === undefined && layout.ends[end].stop === undefined)
-        ? 'switch-places-unknown'
-        : undefined;
+  const missing = missingOf(layout, evidence);
   if (missing && statusOf(findings) === 'proved')
     return withoutEvidence(of, missing, { evidence, findings, facts });
   return { ...of, status: statusOf(findings), evidence, findings, missing: [], facts, traces: [] };
 }
 
-function evidenceOf(axis: Axis, { soft }: AxisLayout, scene: Scene): Verdict['evidence'] {
+/** Limits lie from machine zero: numbers that fit each other prove nothing while no homing was seen to set that zero. */
+function missingOf({ soft, ends: at }: AxisLayout, evidence: EvidenceLevel): Missing | undefined {
+  if (soft === undefined) return 'soft-limits-unknown';
+  if (ends.every((end) => at[end].trip === undefined && at[end].stop === undefined))
+    return 'switch-places-unknown';
+  return evidence === 'commanded' ? undefined : 'homing-not-shown';
+}
+
+function evidenceOf(axis: Axis, { soft }: AxisLayout, scene: Scene): EvidenceLevel {
   if (Object.keys(observedOf(axis.letter, scene).trips ?? {}).length > 0) return 'commanded';
   return axis.soft === undefined && soft !== undefined ? 'told' : 'configured';
 }
@@ -119,11 +104,12 @@ function findingOf({ kind, ...fact }: EnvelopeIssue): Finding {
 }
 
 /** What the program itself leaves open; where it goes too far is said of its axis. */
-function programVerdict(program: ProgramExtents): Verdict {
+function programVerdict(program: ProgramExtents, isPlaced: boolean): Verdict {
   const { boxes: _, firstZ: __, ...facts } = program;
   const of = { check: 'envelope', subject: 'program' } as const;
   const rest = { evidence: 'configured', findings: [], facts: { program: facts }, traces: [] } as const;
   if (program.motions === 0) return withoutEvidence(of, 'program-without-motion', rest);
   if (program.notUnderstood.length > 0) return withoutEvidence(of, 'program-not-understood', rest);
+  if (!isPlaced) return withoutEvidence(of, 'work-zero-unknown', rest);
   return { ...of, ...rest, status: 'proved', missing: [] };
 }
