@@ -33,7 +33,7 @@ export const sectionWords = {
       'One row for each switch. What the machine file declares and what was found stand apart and are never mixed.',
   },
   verdicts: {
-    heading: 'Switch by switch',
+    heading: 'Switch by switch, axis by axis',
     opening:
       'Each drawing shows exactly the readings its result rests on. Solid line: the active value. Dashed line: the electrical level. Dots: reports. Grey band: between the last report of the old value and the first of the new, so the change lies somewhere inside it.',
   },

@@ -1,14 +1,14 @@
 import { traceWords } from '../../words/trace-words.ts';
 import { checkWords, evidenceWords, weightWords } from '../../words/verdict-words.ts';
 import { circuitName, circuitSentences } from '../../words/wiring/circuits-words.ts';
-import { subjectTitle } from '../axes.ts';
+import { axisSubjects, subjectTitle } from '../axes.ts';
 import { type Block, type Drawing, markOf, type Tone, text } from '../document.ts';
 import type { ReportRecord } from '../record.ts';
 import type { InputRow } from '../schema/input-row.ts';
 import type { VerdictRecord } from '../schema/verdict.ts';
 import { placeText } from '../subjects.ts';
 
-/** Every verdict, in groups of one switch; an input with several switches has its rest in a group before them. */
+/** Every verdict, in groups of one switch, then of one axis; an input with several switches has its rest in a group before them. */
 export function verdictBlocks(record: ReportRecord): readonly Block[] {
   const grouped = new Set<VerdictRecord>();
   const take = (subjects: readonly string[]) => {
@@ -30,11 +30,12 @@ export function verdictBlocks(record: ReportRecord): readonly Block[] {
     ];
   });
   const others = record.verdicts.filter((each) => !grouped.has(each));
-  const rest = [...new Set(others.map(({ subject }) => subject))].flatMap((subject) =>
-    group(
-      subjectTitle(subject),
-      others.filter((each) => each.subject === subject),
-    ),
+  const rest = [...new Set([...axisSubjects(record), ...others.map(({ subject }) => subject)])].flatMap(
+    (subject) =>
+      group(
+        subjectTitle(subject),
+        others.filter((each) => each.subject === subject),
+      ),
   );
   return [...groups, ...rest];
 }
