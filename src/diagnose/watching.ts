@@ -11,6 +11,8 @@ import {
   watchAfterDone,
 } from './limits.ts';
 import { MotionWatch } from './motion-watch.ts';
+import { isUntold } from './signal/last-told.ts';
+import { isHeldLongEnough } from './signal/settled.ts';
 import { type State, sameState, sampleOfEdge, stateIn } from './signal/track.ts';
 
 /** Watches the stream while one ask is open, reading by reading, and says when what was asked for has been seen. */
@@ -150,7 +152,7 @@ class ClearWatch implements AskWatch {
   }
 
   feed(reading: Reading): void {
-    if (reading.kind !== 'status') return;
+    if (reading.kind !== 'status' || reading.activity === '?') return;
     if (reading.activity === 'fault') this.faulted = true;
     this.cleared = this.faulted && reading.activity !== 'fault';
   }
@@ -164,11 +166,11 @@ class ClearWatch implements AskWatch {
   }
 }
 
-/** Never seen, only answered; then the levels must hold before they count. */
+/** Never seen, only answered; then the levels must hold before they count, over reports that tell of every input. */
 class SettleWatch implements AskWatch {
   private readonly states: States;
   private lastChange: Millis = ms(-Infinity);
-  private readonly reports: Millis[] = [];
+  private readonly told: Millis[] = [];
 
   constructor(lead: StatusReading | undefined) {
     this.states = new States(lead);
@@ -179,8 +181,9 @@ class SettleWatch implements AskWatch {
       this.lastChange = reading.arrived;
     });
     if (reading.kind !== 'status') return;
-    this.reports.push(reading.arrived);
-    if (this.reports.length > holdsOver) this.reports.shift();
+    const known = this.states.all();
+    if (reading.inputs.every((input, i) => !known.has(input) || !isUntold(reading, i)))
+      this.told.push(reading.arrived);
   }
 
   seen(): boolean {
@@ -189,10 +192,9 @@ class SettleWatch implements AskWatch {
 
   watchedEnough(now: Millis, answeredAt: Millis): boolean {
     const since = ms(Math.max(answeredAt, this.lastChange));
-    const enough = this.reports.length === holdsOver && (this.reports[0] ?? since) >= since;
-    if (enough && now - since >= holdsFor) return true;
-    const reportsAfterAnswer =
-      this.reports.length === holdsOver && (this.reports[0] ?? answeredAt) >= answeredAt;
-    return now - answeredAt >= (reportsAfterAnswer ? holdsAtLatest : holdsAtVeryLatest);
+    const after = this.told.filter((arrived) => arrived >= answeredAt);
+    const held = after.filter((arrived) => arrived >= since);
+    if (now - since >= holdsFor && isHeldLongEnough(held)) return true;
+    return now - answeredAt >= (after.length >= holdsOver ? holdsAtLatest : holdsAtVeryLatest);
   }
 }

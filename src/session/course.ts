@@ -2,6 +2,7 @@ import { possibleCauses } from '../diagnose/cause-finding/remaining.ts';
 import type { AnyCheck, CheckRun } from '../diagnose/checks/any-check.ts';
 import { whileOut } from '../diagnose/judging/still-out.ts';
 import { StreamNotes } from '../diagnose/judging/stream-notes.ts';
+import { withLastTold } from '../diagnose/signal/last-told.ts';
 import { type Ask, type AskEnd, subjectOf } from '../model/ask.ts';
 import type { InputName, Machine, Subject } from '../model/machine.ts';
 import type { Danger, Known, Scene } from '../model/procedure.ts';
@@ -65,7 +66,7 @@ export class Course {
     return this.ask === undefined && this.run === undefined && this.remaining.length === 0;
   }
 
-  /** The last status since the stream was last interrupted. */
+  /** The last status since the stream was last interrupted, what it leaves untold as it was last told. */
   get lastStatus(): StatusReading | undefined {
     return this.status;
   }
@@ -74,7 +75,7 @@ export class Course {
   reading(reading: Reading): readonly Danger[] {
     this.notes.take(reading);
     if (reading.kind === 'gap') this.status = undefined;
-    if (reading.kind === 'status') this.status = reading;
+    if (reading.kind === 'status') this.status = withLastTold(reading, this.status);
     if (reading.kind === 'declared') this.inputs = reading.inputs;
     if (!this.open) return [];
     this.open.readings.push(reading);

@@ -24,7 +24,9 @@ export function* signalsIn(
 
 const linesAtOnce = 1000;
 
-/** Turns readings into changes on one time line. */
+const unknown: State = { level: '?', active: '?' };
+
+/** Turns readings into changes on one time line; an input that a report does not tell of is unknown then. */
 export class SignalFollower {
   private readonly states = new Map<string, State>();
   private segment = -1;
@@ -45,10 +47,9 @@ export class SignalFollower {
     }
     if (reading.kind !== 'status') return [];
     const at = this.timeOf(reading);
-    return reading.inputs.flatMap((input) => {
-      const state = stateIn(reading, input);
-      return state ? this.put(input, state, reading, at) : [];
-    });
+    return reading.inputs.flatMap((input) =>
+      this.put(input, stateIn(reading, input) ?? unknown, reading, at),
+    );
   }
 
   private put(

@@ -1,5 +1,6 @@
 import type { Window } from '../../model/procedure.ts';
 import { median } from '../../model/statistics.ts';
+import type { StatusReading } from '../../model/reading.ts';
 import { type Millis, ms } from '../../model/units.ts';
 import type { Resolution } from '../../model/verdict.ts';
 import { statuses } from './track.ts';
@@ -9,25 +10,22 @@ import { statuses } from './track.ts';
  * the longest hole is sure to meet a report; a shorter one may fall between two. Undefined under two reports.
  */
 export function resolutionOf(window: Window): Resolution | undefined {
-  const reports = statuses(window);
-  const periods = reports.flatMap((report, i) => {
-    const before = reports[i - 1];
-    return before && before.segment === report.segment ? [report.at - before.at] : [];
-  });
+  const periods: number[] = [];
+  let before: StatusReading | undefined;
+  let [reports, lost, unreadable] = [0, 0, 0];
+  for (const reading of window.readings) {
+    if (reading.kind === 'unreadable') unreadable++;
+    if ('lost' in reading) lost += reading.lost;
+    if (reading.kind !== 'status') continue;
+    reports++;
+    if (before?.segment === reading.segment) periods.push(reading.at - before.at);
+    before = reading;
+  }
   const middle = median(periods);
   if (middle === undefined) return undefined;
   const longest = ms(periods.reduce((most, period) => Math.max(most, period), 0));
-  return {
-    reports: reports.length,
-    median: ms(middle),
-    longest,
-    surePulse: longest,
-    lost: sum(window.readings.map((reading) => ('lost' in reading ? reading.lost : 0))),
-    unreadable: window.readings.filter((reading) => reading.kind === 'unreadable').length,
-  };
+  return { reports, median: ms(middle), longest, surePulse: longest, lost, unreadable };
 }
-
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 /** The longest time within a window in which no report arrived, host clock. */
 export function longestSilence(window: Window): Millis {

@@ -24,10 +24,14 @@ export function settledState(window: Window, input: InputName, answeredAt: Milli
   const last = after.at(-1);
   if (!last) return { kind: 'unknown' };
   const broken = after.findLastIndex((sample) => !sameState(sample, last));
-  const held = after.slice(broken + 1);
-  const reports = held.filter((sample) => sample.from === 'status').length;
-  const first = held[0];
-  if (first && reports >= holdsOver && last.arrived - first.arrived >= holdsFor * 0.9)
-    return { kind: 'holds', state: last };
-  return edges > 0 && reports >= holdsOver ? { kind: 'flickers', edges } : { kind: 'unknown' };
+  const held = after.slice(broken + 1).filter((sample) => sample.from === 'status');
+  if (isHeldLongEnough(held.map(({ arrived }) => arrived))) return { kind: 'holds', state: last };
+  return edges > 0 && held.length >= holdsOver ? { kind: 'flickers', edges } : { kind: 'unknown' };
+}
+
+/** Whether reports at these times, oldest first, are enough for a level to have held over them. */
+export function isHeldLongEnough(reports: readonly Millis[]): boolean {
+  const [first, last] = [reports[0], reports.at(-1)];
+  if (first === undefined || last === undefined) return false;
+  return reports.length >= holdsOver && last - first >= holdsFor * 0.9;
 }

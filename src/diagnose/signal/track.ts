@@ -2,6 +2,7 @@ import type { InputName } from '../../model/machine.ts';
 import type { Window } from '../../model/procedure.ts';
 import type { Active, EdgeReading, Level, StatusReading } from '../../model/reading.ts';
 import type { Millis } from '../../model/units.ts';
+import { isUntold, withLastTold } from './last-told.ts';
 
 /** What one input was at one report or edge. */
 export interface Sample extends State {
@@ -19,10 +20,10 @@ export interface State {
 
 export const sameState = (a: State, b: State): boolean => a.level === b.level && a.active === b.active;
 
-/** One input in a status report; undefined where the stream does not carry it. */
+/** One input in a status report; undefined where the report does not tell of it. */
 export function stateIn(status: StatusReading, input: InputName): State | undefined {
   const index = status.inputs.indexOf(input);
-  if (index < 0) return undefined;
+  if (index < 0 || isUntold(status, index)) return undefined;
   return { level: status.levels[index] ?? '?', active: status.active[index] ?? '?' };
 }
 
@@ -74,17 +75,20 @@ function readTrack({ lead, readings }: Window, input: InputName): readonly Sampl
   return samples;
 }
 
-/** The last status a window knows of. */
-export function lastStatus(window: Window): StatusReading | undefined {
-  for (let i = window.readings.length - 1; i >= 0; i--) {
-    const reading = window.readings[i];
-    if (reading?.kind === 'status') return reading;
+/** The last status of a window, and of what that leaves untold what the window last knew. */
+export function lastStatus({ lead, readings }: Window): StatusReading | undefined {
+  let last = lead;
+  let before = lead;
+  for (const reading of readings) {
+    if (reading.kind === 'gap') before = undefined;
+    if (reading.kind === 'status') last = before = withLastTold(reading, before);
   }
-  return window.lead;
+  return last;
 }
 
 export const statuses = (window: Window): readonly StatusReading[] =>
   window.readings.filter((reading) => reading.kind === 'status');
 
 /** All inputs the reports of a window carry. */
-export const inputsOf = (window: Window): readonly InputName[] => lastStatus(window)?.inputs ?? [];
+export const inputsOf = ({ lead, readings }: Window): readonly InputName[] =>
+  (readings.findLast((reading) => reading.kind === 'status') ?? lead)?.inputs ?? [];

@@ -51,8 +51,7 @@ export class TripCounter {
     }
     for (const input of reading.inputs) {
       const state = stateIn(reading, input);
-      if (state && (state.level !== '?' || state.active !== '?'))
-        this.put(input, state, reading.at, before === undefined);
+      if (state) this.put(input, state, reading.at, before === undefined);
     }
   }
 
