@@ -1,6 +1,6 @@
 import type { Window } from '../../model/procedure.ts';
-import { median } from '../../model/statistics.ts';
 import type { StatusReading } from '../../model/reading.ts';
+import { median } from '../../model/statistics.ts';
 import { type Millis, ms } from '../../model/units.ts';
 import type { Resolution } from '../../model/verdict.ts';
 import { statuses } from './track.ts';
