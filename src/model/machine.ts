@@ -116,6 +116,15 @@ export const inputOf = (machine: Machine, name: InputName): Input | undefined =>
 export const switchOf = (machine: Machine, subject: Subject): Switch | undefined =>
   allSwitches(machine).find((each) => each.subject === subject);
 
-/** Vertical axes drop when motor power goes; Z is taken as vertical, as on most mills and routers (ISO 841 names, common practice). */
+/**
+ * Vertical axes drop when motor power goes. Where the file does not tell which way an axis points, Z, and W beside it (ISO 841), are taken as vertical, as on most
+ * mills and routers (common practice, no source).
+ */
 export const verticalAxes = (machine: Machine): readonly AxisLetter[] =>
-  machine.axes.filter((axis) => axis.letter === 'Z').map((axis) => axis.letter);
+  machine.axes
+    .filter(({ letter, kind, positive }) =>
+      positive === undefined
+        ? kind !== 'rotary' && (letter === 'Z' || letter === 'W')
+        : positive === 'top' || positive === 'bottom',
+    )
+    .map(({ letter }) => letter);

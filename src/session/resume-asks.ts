@@ -1,4 +1,4 @@
-import { type Ask, type AskEnd, handsOnTopics } from '../model/ask.ts';
+import { type Ask, type AskEnd, type AskedFor, handsOnTopics } from '../model/ask.ts';
 import { type Machine, verticalAxes } from '../model/machine.ts';
 import { seconds } from '../model/units.ts';
 import type { Course } from './course.ts';
@@ -8,7 +8,8 @@ const timeToSwitch = seconds(120);
 
 /**
  * What is asked before a resumed session goes on: days may have passed. First what is still unplugged; then, where hands are about
- * to go to the switches, motor power and the prop once more; where the drives are on, that everyone is clear.
+ * to go to the switches, motor power and the prop once more; where the drives are on, that everyone is clear; where an axis is about to move, that props are out, power
+ * is on and its way is free.
  */
 export function resumeAsks({ register, pending }: Course, machine: Machine): readonly Ask[] {
   const out = register.map((each): Ask => {
@@ -18,6 +19,7 @@ export function resumeAsks({ register, pending }: Course, machine: Machine): rea
 }
 
 function conditionsOf(pending: Ask, machine: Machine): readonly Ask[] {
+  if (isMoving(pending.check)) return beforeMotion(pending, machine);
   const isCondition =
     pending.action === 'power' ||
     (pending.action === 'confirm' &&
@@ -41,6 +43,30 @@ function conditionsOf(pending: Ask, machine: Machine): readonly Ask[] {
   const off: Ask = { check: 'resume', action: 'power', what: 'motors', to: 'off', seconds: timeToSwitch };
   const propped: Ask = { check: 'resume', action: 'confirm', topic: 'propped', axes, seconds: timeToAnswer };
   return axes.length > 0 ? [off, propped] : [off];
+}
+
+/** Checks in which axes move; the others that judge axes only ask for numbers. */
+const moving: readonly AskedFor[] = ['seek', 'homing', 'repeat', 'scale'];
+const isMoving = (check: AskedFor): boolean => moving.includes(check);
+
+function beforeMotion(pending: Ask, machine: Machine): readonly Ask[] {
+  const isPower = pending.action === 'power';
+  const isStop = pending.action === 'confirm' && pending.topic === 'hard-wired-stop';
+  if (isPower || isStop) return [];
+  const on: Ask = { check: 'resume', action: 'power', what: 'motors', to: 'on', seconds: timeToSwitch };
+  const isWay = pending.action === 'confirm' && pending.topic === 'way-free';
+  const axis = 'axis' in pending ? pending.axis : undefined;
+  const axes = axis === 'all' ? machine.axes.map(({ letter }) => letter) : axis ? [axis] : [];
+  const ways = (isWay ? [] : axes).map(
+    (each): Ask => ({
+      check: 'resume',
+      action: 'confirm',
+      topic: 'way-free',
+      axis: each,
+      seconds: timeToAnswer,
+    }),
+  );
+  return [on, ...ways];
 }
 
 /** The work does not go on without this answer. */

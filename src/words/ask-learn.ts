@@ -8,10 +8,12 @@ import { named } from './place.ts';
 type Confirm = Extract<Ask, { readonly action: 'confirm' }>;
 type Move = Extract<Ask, { readonly action: 'move' }>;
 
+/** A mechanical hand wheel moves metal without a command: it teaches where positions stand, and tests neither direction nor scale. */
 export function moveWords(ask: Move, _machine: Machine): AskWords {
   const way = `${ask.distance} ${ask.unit} in the ${ask.direction} direction`;
+  const by = ask.check === 'learn' ? 'by your own control or its hand wheel' : 'by your own control';
   return {
-    text: `Move ${ask.axis} by ${way}, by your own control or its hand wheel, slowly, over a second or more. Move nothing else. Then say that you did it.`,
+    text: `Move ${ask.axis} by ${way}, ${by}, slowly, over a second or more. Move nothing else. Then say that you did it.`,
     cautions: [...cautions('listens', 'yourControl', 'stayClear', 'clothing'), caution.noBridge],
     short: `Move ${ask.axis} by ${way}`,
   };

@@ -8,6 +8,7 @@ interface Named {
   readonly axis: string;
   readonly unit: string;
   readonly system: string;
+  readonly machine: Machine;
 }
 
 const words = {
@@ -41,19 +42,20 @@ const words = {
     cautions: cautions('readOnly'),
     short: `Overtravel of ${axis}'s switch, ${unit}`,
   }),
-  'from the trip to the hard stop': ({ axis, unit }) => ({
+  'from the trip to the hard stop': ({ axis, unit, machine }) => ({
     text: `How far can ${axis} still go from where its home switch trips to where it meets metal, in ${unit}? Measure it with motor power off, moving the axis by hand, or say that you are not sure.`,
-    cautions: cautions('motorsOff', 'fingers', 'clothing'),
+    cautions: [...cautions('motorsOff', 'fingers', 'clothing'), dropCaution(machine)],
     short: `Trip to hard stop of ${axis}, ${unit}`,
   }),
 } satisfies Record<LengthPlace, (named: Named) => AskWords>;
 
 /** A length that only a person, an instrument or the controller's own settings can tell. */
-export const lengthWords = (ask: MeasureAsk, where: LengthPlace): AskWords =>
+export const lengthWords = (ask: MeasureAsk, where: LengthPlace, machine: Machine): AskWords =>
   words[where]({
     axis: ask.axis ?? 'the axis',
     unit: ask.unit,
     system: visible(ask.system ?? 'its coordinate system'),
+    machine,
   });
 
 type Confirm = Extract<Ask, { readonly action: 'confirm' }>;

@@ -36,7 +36,7 @@ const words = {
 } satisfies Words;
 
 function measureWords(ask: Of<'measure'>, machine: Machine): AskWords {
-  return isMeterDeed(ask.where) ? meterWords(ask, ask.where, machine) : lengthWords(ask, ask.where);
+  return isMeterDeed(ask.where) ? meterWords(ask, ask.where, machine) : lengthWords(ask, ask.where, machine);
 }
 
 /** One instruction, imperative, in the person's own words, with the cautions that belong to it. */

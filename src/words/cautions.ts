@@ -36,6 +36,8 @@ export type Caution = keyof typeof caution;
 
 /** An axis that hangs falls when its motor lets go. */
 export function dropCaution(machine: Machine, axes: readonly AxisLetter[] = verticalAxes(machine)): string {
+  if (axes.length > 1)
+    return `${listed(axes)}, as vertical axes, can drop when motor power goes. Prop them before anyone reaches under them.`;
   const which = axes.length === 0 ? 'A vertical axis' : `${listed(axes)}, as a vertical axis,`;
   return `${which} can drop when motor power goes. Prop it before anyone reaches under it.`;
 }

@@ -1,4 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
+import type { Ask } from '../../src/model/ask.ts';
+import type { CheckName } from '../../src/model/verdict.ts';
+import type { FaceEvent } from '../../src/session/operator.ts';
 import { found, remove, temporaryFolder, virtualSession } from './virtual-session.ts';
 
 const folders: string[] = [];
@@ -33,6 +36,38 @@ describe('a resumed session', () => {
     const whole = await virtualSession({ folder: folder(), session });
     expect(found(again)).toEqual(found(whole));
   });
+
+  it.each([
+    ['seek', ['power to on', 'way-free Z']],
+    ['home', ['power to on', 'way-free Z']],
+    ['move', ['power to on', 'way-free Z']],
+  ] as const)(
+    'has props out, power on and a free way confirmed again before a %s',
+    async (action, wanted) => {
+      const path = folder();
+      const checks: readonly CheckName[] = ['rest', 'press', 'open-wire', 'stop', 'seek', 'homing'];
+      const moving = { checks, only: ['z-home', 'stop'], presses: 1, restSeconds: 2 };
+      const isIt = (ask: Ask) => ask.action === action && ask.axis === 'Z';
+      const stopAt = (event: FaceEvent) => event.kind === 'ask' && isIt(event.ask);
+      await virtualSession({ folder: path, session: moving, stopAt });
+      const again = await virtualSession({ folder: path, session: { ...moving, resume: true } });
+      const asks = again.events.flatMap((event) => (event.kind === 'ask' ? [event] : []));
+      expect(
+        asks
+          .slice(0, 2)
+          .map(({ ask }) =>
+            ask.action === 'power'
+              ? `power to ${ask.to}`
+              : ask.action === 'confirm'
+                ? `${ask.topic} ${ask.axis}`
+                : ask.action,
+          ),
+      ).toEqual(wanted);
+      const [, , next] = asks;
+      expect(next && isIt(next.ask) && next.again !== undefined).toBe(true);
+      expect(found(again)).toEqual(found(await virtualSession({ folder: folder(), session: moving })));
+    },
+  );
 
   it('goes to no switch where motor power is not off', async () => {
     const path = folder();

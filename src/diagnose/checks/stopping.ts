@@ -17,7 +17,11 @@ export const stopping: Check<StoppingItem> = {
   name: 'stopping',
   gather,
   judge: judgeStops,
-  teaches: () => ({}),
+  // Whoever moved an axis by hand to measure the room behind its trip had switched motor power off.
+  teaches: (items, { known: { motion } }) =>
+    items.some(({ toHardStop }) => toHardStop !== undefined)
+      ? { motion: { ...motion, motorsOn: false } }
+      : {},
 };
 
 function* gather(scene: Scene): Procedure<StoppingItem> {
