@@ -70,9 +70,7 @@ export class Listening {
     const at = this.clock.of(event.arrived);
     for (const entry of this.entriesOf({ ...event, arrived: at })) {
       if (this.closed) return;
-      const readings = this.recorder.entry(entry);
-      if (readings.length > 0) this.requesting.heard();
-      this.events.heard(readings);
+      this.events.heard(this.recorder.entry(entry));
     }
     if (event.kind === 'opened') {
       this.openedAt = at;
@@ -88,6 +86,7 @@ export class Listening {
 
   /** The person answered: what she was asked for is over. */
   answered(): void {
+    this.reader.standsStill();
     this.requesting.standsStill();
   }
 

@@ -5,6 +5,7 @@ export interface RequestingParts {
   /** Undefined: nothing is ever written. */
   readonly request: StreamRequest | undefined;
   readonly write: (text: string) => void;
+  /** Something moves, for all that is known. */
   readonly isMoving: () => boolean;
   readonly after: (delay: Millis, then: () => void) => () => void;
 }
@@ -16,9 +17,8 @@ export interface RequestingParts {
 export class Requesting {
   private readonly parts: RequestingParts;
   private next: (() => void) | undefined;
-  /** Something moved when last heard of. */
+  /** Something moved when last asked. */
   private isPaused = false;
-  private heardSinceAsked = false;
   /** How often it was written. */
   times = 0;
 
@@ -38,10 +38,6 @@ export class Requesting {
     this.next = undefined;
   }
 
-  heard(): void {
-    this.heardSinceAsked = true;
-  }
-
   /** The person says that nothing moves. */
   standsStill(): void {
     this.isPaused = false;
@@ -50,8 +46,7 @@ export class Requesting {
   private ask(): void {
     const { request, isMoving, write, after } = this.parts;
     if (!request) return;
-    this.isPaused ||= isMoving() && this.heardSinceAsked;
-    this.heardSinceAsked = false;
+    this.isPaused ||= isMoving();
     if (!this.isPaused) {
       this.times++;
       write(request.send);

@@ -45,6 +45,11 @@ export class StreamReader {
     return this.moves;
   }
 
+  /** Who is at the machine says so, whatever was last reported. */
+  standsStill(): void {
+    this.moves = false;
+  }
+
   private noteMotion(status: Reading): void {
     if (status.kind !== 'status') return;
     const before = this.last?.positions;

@@ -78,6 +78,7 @@ export class Watch {
 
   /** The person says that nothing moves: the request may be written again. */
   standsStill(): void {
+    this.reader.standsStill();
     this.requesting.standsStill();
   }
 
@@ -98,7 +99,6 @@ export class Watch {
   private take(entry: CaptureEntry): void {
     this.lines++;
     for (const reading of this.reader.entry(entry)) {
-      this.requesting.heard();
       this.statistics.take(reading);
       this.trips.take(reading);
       this.events.reading(reading);

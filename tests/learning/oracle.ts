@@ -25,11 +25,14 @@ export function papersOf(
     ms: 1,
     seq: 1,
   });
-  /** "brib.1 (zim)": the value under this name, in the line in which the word in brackets stands. */
+  /** "brib.1 (zim)": the value under this name, in the line in which the word or name in brackets stands. */
   const valueAt = (label: string): number => {
     const [, field = '', where = ''] = /^(\S+)(?: \((.*)\))?$/.exec(label) ?? [];
-    const line = report.find((each) => where.split(' ').every((word) => each.includes(word))) ?? '';
-    const text = takeApart(line).fields.find(({ path }) => path === field)?.text;
+    const lines = report.map((text) => ({ text, fields: takeApart(text).fields }));
+    const has = ({ text, fields }: (typeof lines)[number], word: string) =>
+      text.includes(word) || fields.some(({ path }) => path === word);
+    const line = lines.find((each) => where.split(' ').every((word) => has(each, word)));
+    const text = line?.fields.find(({ path }) => path === field)?.text;
     return Number.parseFloat(text ?? 'NaN');
   };
   return (ask: Ask): Answer | undefined => {

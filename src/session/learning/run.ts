@@ -10,6 +10,7 @@ import { longestLine } from '../../transport/stream/shapes/fields.ts';
 import { awaitingLines } from '../../words/learn-words.ts';
 import { noticeWords } from '../../words/notice-words.ts';
 import type { Face } from '../operator.ts';
+import { bytesOf, Requesting } from '../requesting.ts';
 import { SessionClock } from '../session-clock.ts';
 import { type LearnOutcome, learnCourse, nothingLearned } from './course.ts';
 import { Study } from './study.ts';
@@ -44,12 +45,9 @@ export function runLearning({
   return new Promise((resolve, reject) => {
     let lastHeard = clock.now();
     let everHeard = false;
-    let open = false;
-    let asking: () => void = () => {};
     const keep = (entry: CaptureEntry) => capture(encodeEntry(entry));
     const leave = (then: () => void) => {
-      open = false;
-      asking();
+      requesting.end();
       watching();
       source.close().then(then, reject);
     };
@@ -61,15 +59,15 @@ export function runLearning({
       clock,
       onOver: (outcome) => leave(() => resolve(outcome ?? nothingLearned(machine, request))),
     });
-    const ask = () => {
-      if (!request || !open) return;
-      // While an axis moves nothing is written; the person says when it stands still again.
-      if (!talk.isMoving) {
-        source.write(Uint8Array.from(request.send, (character) => character.charCodeAt(0)));
-        keep({ kind: 'tx', at: clock.now(), text: request.send });
-      }
-      asking = clock.after(ms(request.every), ask);
-    };
+    const requesting = new Requesting({
+      request,
+      isMoving: () => talk.isMoving,
+      after: (delay, then) => clock.after(delay, then),
+      write: (text) => {
+        source.write(bytesOf(text));
+        keep({ kind: 'tx', at: clock.now(), text });
+      },
+    });
     const take = (event: SourceEvent) => {
       for (const entry of entriesOf({ ...event, arrived: clock.of(event.arrived) })) {
         keep(entry);
@@ -79,16 +77,14 @@ export function runLearning({
         talk.heard({ arrived: entry.at, text: entry.text, cut: entry.cut });
       }
       if (event.kind === 'opened') {
-        open = true;
         face.show({
           kind: 'notice',
           topic: 'awaiting-stream',
           text: awaitingLines(source.port),
         });
-        ask();
+        requesting.begin();
       } else if (event.kind === 'lost') {
-        open = false;
-        asking();
+        requesting.end();
         talk.gap();
         face.show({ kind: 'notice', topic: 'stream-lost', text: noticeWords['stream-lost'](source.port) });
       }
@@ -98,7 +94,11 @@ export function runLearning({
       if (clock.now() - lastHeard <= endsAfter || everHeard) watching = clock.after(lookEvery, watch);
       else leave(() => reject(nothingHeard(source.port, request !== undefined)));
     };
-    face.start((reply) => talk.reply(reply));
+    face.start((reply) => {
+      talk.reply(reply);
+      // Of a stream that nobody can read yet only the person knows whether something moves.
+      if (!talk.isMoving) requesting.standsStill();
+    });
     watch();
     source.open(take).catch(reject);
   });
