@@ -41,6 +41,8 @@ export interface HomingFacts {
   readonly release?: Between<Mm> | undefined;
   /** Trip to release of the switch. */
   readonly differential?: Between<Mm> | undefined;
+  /** How far the second side of a beam tripped from the first, as its axis counts. */
+  readonly sideOffset?: Between<Mm> | undefined;
   readonly zero: 'jump' | 'agrees' | 'not-seen';
   /** What the numbers shifted by when zero was set: lost steps and the wander of the switch since the last homing. */
   readonly shift?: Between<Mm> | undefined;

@@ -1,14 +1,14 @@
-import type { Axis } from '../../model/machine.ts';
 import type { Check, Known, MotionKnown, Procedure, Scene } from '../../model/procedure.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
-import type { HomingItem } from '../judging/homing-evidence.ts';
+import { type HomingItem, nothingOf } from '../judging/homing-evidence.ts';
 import { judgeHomingItem } from '../judging/homing-verdict.ts';
 import { withoutEvidence } from '../judging/status.ts';
 import { homingsWatched } from '../limits.ts';
 import type { Asking, Latest } from '../procedures/asking.ts';
 import { beforeMotion } from '../procedures/before-motion.ts';
-import { type Homing, homeOnce } from '../procedures/home-axes.ts';
+import { homeOnce } from '../procedures/home-axes.ts';
 import { lastOf } from '../procedures/last-verdict.ts';
+import type { Homing } from '../procedures/watched-homing.ts';
 import { seekRoles } from '../seek/roles.ts';
 import type { SeekRun } from '../seek/run.ts';
 import { axesToSeek } from './seek.ts';
@@ -25,25 +25,16 @@ function* gather(scene: Scene): Procedure<HomingKept> {
   const latest: Latest = { status: scene.now, period: scene.known.motion.period };
   let { motion } = scene.known;
   const axes = axesToSeek(scene);
-  const ready: { axis: Axis['letter']; roles: NonNullable<ReturnType<typeof seekRoles>> }[] = [];
+  const ready: Homing[number][] = [];
   for (const { letter } of axes) {
     const roles = seekRoles(scene.machine, letter, scene.known.answering);
     if (!roles) continue;
-    const none = {
-      axis: letter,
-      roles,
-      runs: [],
-      answers: {},
-      alarms: [],
-      mapProved: false,
-      orderIssues: [],
-    };
     const held = heldBack(letter, scene);
     const may = held
       ? { missing: held, motion }
       : yield* beforeMotion('homing', [letter], scene, latest, motion);
     motion = may.motion;
-    if (may.missing) yield { keep: { ...none, missing: may.missing } };
+    if (may.missing) yield { keep: nothingOf(letter, roles, may.missing) };
     else ready.push({ axis: letter, roles });
   }
   // All together only where none is held back.
@@ -73,26 +64,15 @@ function* homeGroup(
     missing = done.missing;
     if (missing || items.some(({ alarms, runs }) => alarms.length > 0 || !mayGoAgain(runs.at(-1)))) break;
   }
-  const without = missing;
   const all = group.map(
-    ({ axis, roles }): HomingItem =>
-      items.find((each) => each.axis === axis) ?? {
-        axis,
-        roles,
-        runs: [],
-        answers: {},
-        alarms: [],
-        mapProved: false,
-        orderIssues: [],
-        ...(without && { missing: without }),
-      },
+    ({ axis, roles }) => items.find((each) => each.axis === axis) ?? nothingOf(axis, roles, missing),
   );
   return { items: all, motion: now };
 }
 
 /** Off its switch, and every part up to there was made: only then is another homing worth its risk. */
 const mayGoAgain = (run: SeekRun | undefined): boolean =>
-  run?.cycle.clear !== undefined && run.cycle.endCondition === 'free';
+  run?.cycle.clear !== undefined && run.cycle.endCondition === 'free' && run.cycle.ends === 'still';
 
 /** An axis that failed its first seek is not sent home. */
 function heldBack(axis: string, scene: Scene): Missing | undefined {

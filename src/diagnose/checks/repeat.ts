@@ -19,7 +19,7 @@ export const repeat: Check<RepeatItem> = {
 };
 
 function* gather(scene: Scene): Procedure<RepeatItem> {
-  const latest: Latest = { status: scene.now };
+  const latest: Latest = { status: scene.now, period: scene.known.motion.period };
   let motion = scene.known.motion;
   for (const axis of axesAsked(scene)) {
     const item = yield* repeatAxis(axis, scene, latest, motion);

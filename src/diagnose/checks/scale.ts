@@ -19,7 +19,7 @@ export const scale: Check<ScaleItem> = {
 };
 
 function* gather(scene: Scene): Procedure<ScaleItem> {
-  const latest: Latest = { status: scene.now };
+  const latest: Latest = { status: scene.now, period: scene.known.motion.period };
   let motion = scene.known.motion;
   for (const axis of axesAsked(scene)) {
     if (axis.kind === 'rotary') continue;

@@ -1,3 +1,4 @@
+import type { Window } from '../../model/procedure.ts';
 import type { Reading } from '../../model/reading.ts';
 import type { Millis, Mm } from '../../model/units.ts';
 import type { Motion } from '../motion/motion.ts';
@@ -50,3 +51,9 @@ export function zeroSetWithoutHoming({
     return mayBeHoming ? [] : [{ arrived: next.arrived, by }];
   });
 }
+
+/** Whether the controller restarted, and the zero of an earlier homing was lost, before the one in `last` set its own. */
+export const lostBefore = (brokenOff: readonly Window[], last: Window): boolean =>
+  [...brokenOff, last].some(({ readings }) =>
+    readings.some((each) => each.kind === 'gap' && each.why === 'controller-restarted'),
+  );

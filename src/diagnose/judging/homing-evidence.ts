@@ -16,7 +16,22 @@ export interface HomingItem {
   readonly answers: SeekAnswers;
   readonly alarms: readonly SeekAlarm[];
   readonly mapProved: boolean;
+  /** After one homing and before the next the controller restarted, fell into a fault or was stopped. */
+  readonly lostSince: boolean;
   /** The axes in the order in which they set off, where several homed together. */
   readonly order?: readonly AxisLetter[];
   readonly orderIssues: readonly OrderIssue[];
 }
+
+/** Of an axis that was not homed yet. */
+export const nothingOf = (axis: AxisLetter, roles: SeekRoles, missing?: Missing): HomingItem => ({
+  axis,
+  roles,
+  runs: [],
+  answers: {},
+  alarms: [],
+  mapProved: false,
+  lostSince: false,
+  orderIssues: [],
+  ...(missing && { missing }),
+});

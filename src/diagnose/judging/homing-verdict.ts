@@ -4,10 +4,10 @@ import type { Facts, Missing, Verdict } from '../../model/verdict.ts';
 import { judgeHoming } from '../homing/judge.ts';
 import { reactionOf } from '../homing/reaction.ts';
 import { tellsMost } from '../procedures/look-apart.ts';
-import { dangerOf } from '../seek/guard.ts';
 import { judgeSeek, type SeekJudgement } from '../seek/judge.ts';
-import { mayRunOn } from '../seek/limits.ts';
+import { grantedPast } from '../seek/observe-run.ts';
 import type { SeekRun } from '../seek/run.ts';
+import { factOfAlarm, kindOfAlarm } from './alarm-finding.ts';
 import { axisTrackOf } from './axis-track.ts';
 import type { HomingItem } from './homing-evidence.ts';
 import { motionFinding } from './motion-finding.ts';
@@ -25,6 +25,7 @@ export function judgeHomingItem(item: HomingItem): Verdict {
     mapProved: item.mapProved,
     answers: item.answers,
     orderWrong: item.orderIssues.length > 0,
+    lostSince: item.lostSince,
   });
   const findings = findingsOf(item, last, judged);
   const status = statusOf(findings);
@@ -49,12 +50,7 @@ function findingsOf(item: HomingItem, last: SeekRun, judged: SeekJudgement): rea
     if (!kinds.has(kind)) kinds.set(kind, motionFinding(kind, { axis, candidates: [], apart: [], ...fact }));
   };
   for (const alarm of alarms.filter(({ kind }) => kind !== 'heads-away' || features.trip !== 'own'))
-    add(dangerOf[alarm.kind], {
-      candidates: faulty,
-      apart,
-      ...('input' in alarm && { input: alarm.input }),
-      ...(alarm.kind === 'pushes-on' && { by: alarm.by }),
-    });
+    add(kindOfAlarm(alarm, features), { candidates: faulty, apart, ...factOfAlarm(alarm) });
   if (reaction(item, last) === 'not-acted-on') add('not-acted-on', { input: cycle.input });
   else if (judged.says === 'faulty' && features.seen !== 'gap')
     for (const { kind, situations } of judged.findings)
@@ -76,14 +72,10 @@ function missingOf({ missing }: HomingItem, { cycle }: SeekRun, judged: SeekJudg
 }
 
 function reaction({ roles }: HomingItem, run: SeekRun): HomingFacts['reaction'] {
-  const { cycle } = run;
-  const { axis } = roles;
-  const speed = Math.abs(cycle.approach?.speed?.value ?? 0);
-  const told = reactionOf(cycle, mayRunOn(speed, axis.acceleration, axis.reaction, axis.step ?? stepUnknown));
+  const told = reactionOf(run.cycle, grantedPast(run, roles));
   // One that brakes has heeded its switch, late.
   return told === 'not-acted-on' && wasBraking(run) ? 'acted' : told;
 }
-const stepUnknown = 0.05 as Parameters<typeof mayRunOn>[3];
 
 function factsOf(item: HomingItem, run: SeekRun): Facts {
   const { cycle } = run;
@@ -107,7 +99,7 @@ function factsOf(item: HomingItem, run: SeekRun): Facts {
     input: cycle.input,
     cycles: item.runs.length,
     seen: homingParts.filter((part) => seen[part] !== undefined),
-    ...withoutUndefined(figures),
+    ...withoutUndefined({ ...figures, sideOffset: run.sideOffset }),
     zero: cycle.zero.kind,
     reaction: reaction(item, run),
     ...(item.order && { order: item.order }),

@@ -2,20 +2,27 @@ import type { Finding } from '../../model/finding.ts';
 import type { AxisLetter } from '../../model/machine.ts';
 import type { MotionKnown, Scene } from '../../model/procedure.ts';
 import type { RepeatFacts } from '../../model/repeat-facts.ts';
+import type { SituationName } from '../../model/seek-situations.ts';
 import { told } from '../../model/told.ts';
 import { type Millis, type Mm, mm } from '../../model/units.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
 import type { HomingCycle } from '../homing/cycle.ts';
 import { repeatTolerance } from '../limits.ts';
+import type { Interval } from '../motion/interval.ts';
 import { axesAsked } from '../procedures/axes-asked.ts';
 import { judgeRepeatability, type Repeatability } from '../repeatability/judge.ts';
 import { placedCycles } from '../repeatability/places.ts';
+import type { SeekAlarm } from '../seek/alarm.ts';
 import { seekRoles } from '../seek/roles.ts';
+import { alarmFindings } from './alarm-finding.ts';
+import { motionFinding } from './motion-finding.ts';
 import { statusOf, withoutEvidence } from './status.ts';
 
 /** One homing among many: what the stream showed, where it began, and what a gauge read. */
 export interface RepeatedHoming {
   readonly cycle: HomingCycle;
+  /** Where its trip that counts was, in its own frame. */
+  readonly place: Interval<Mm> | undefined;
   readonly start: Mm;
   readonly gauge?: Mm;
   readonly period?: Millis;
@@ -25,6 +32,9 @@ export interface RepeatItem {
   readonly axis: AxisLetter;
   readonly homings: readonly RepeatedHoming[];
   readonly motion: MotionKnown;
+  readonly alarms: readonly SeekAlarm[];
+  /** The controller restarted between two homings. */
+  readonly lost: boolean;
   readonly missing?: Missing;
 }
 
@@ -39,25 +49,66 @@ export function judgeRepeat(items: readonly RepeatItem[], scene: Scene): readonl
     });
 }
 
-function verdictOf({ axis, homings, missing }: RepeatItem, unit: RepeatFacts['unit']): Verdict {
+function verdictOf(item: RepeatItem, unit: RepeatFacts['unit']): Verdict {
+  const { axis, homings, missing } = item;
   const of = { check: 'repeat', subject: axis } as const;
-  const placed = placedCycles(homings.map(({ cycle }) => cycle));
-  const runs = placed.flatMap(({ cycle, place }) => {
-    const homing = homings.find((each) => each.cycle === cycle);
-    return homing ? [{ place, ...told({ gauge: homing.gauge, start: homing.start }) }] : [];
-  });
+  const runs = placedCycles(homings).map(({ of: { gauge, start }, place }) => ({
+    place,
+    ...told({ gauge, start }),
+  }));
   const judged = judgeRepeatability(runs, repeatTolerance);
-  if (!judged) return withoutEvidence(of, missing ?? 'too-few-runs');
+  const findings = findingsOf(item, judged);
+  const status = statusOf(findings);
+  if (!judged) return withFindings(of, findings, missing ?? 'too-few-runs');
   const facts = { repeat: factsOf(axis, unit, judged, runs, homings[0]?.period) };
   const evidence = judged.source === 'measured' ? 'measured' : runs.length >= 3 ? 'repeated' : 'commanded';
-  const rest = { evidence, findings: [], facts, traces: [] } as const;
-  if (judged.says === 'too-few') return withoutEvidence(of, missing ?? 'too-few-runs', rest);
-  if (judged.says === 'too-coarse') return withoutEvidence(of, 'too-coarse', rest);
-  const findings: readonly Finding[] =
-    judged.says === 'beyond'
-      ? [{ kind: 'scattered-trips', axis, candidates: [], apart: [], by: mm(judged.figures.range) }]
-      : [];
-  return { ...of, ...rest, findings, status: statusOf(findings), missing: missing ? [missing] : [] };
+  const rest = { evidence, facts } as const;
+  if (status === 'failed') return { ...of, ...rest, status, findings, missing: [], traces: [] };
+  if (judged.says === 'too-few') return withFindings(of, findings, missing ?? 'too-few-runs', rest);
+  if (judged.says === 'too-coarse') return withFindings(of, findings, 'too-coarse', rest);
+  return { ...of, ...rest, findings, status, missing: missing ? [missing] : [], traces: [] };
+}
+
+/** What was found stands, though the rest of the evidence is missing. */
+const withFindings = (
+  of: Pick<Verdict, 'check' | 'subject'>,
+  findings: readonly Finding[],
+  missing: Missing,
+  rest: Pick<Partial<Verdict>, 'evidence' | 'facts'> = {},
+): Verdict => {
+  const without = withoutEvidence(of, missing, { ...rest, findings });
+  return statusOf(findings) === 'failed' ? { ...without, status: 'failed', missing: [] } : without;
+};
+
+/** A gauge that reads the same while the count wanders shows lost steps; one that wanders too shows a switch or a dog that does. */
+function findingsOf(
+  { axis, alarms, lost }: RepeatItem,
+  judged: Repeatability | undefined,
+): readonly Finding[] {
+  const scattered = (candidates: readonly SituationName[], by: Mm): Finding => ({
+    kind: 'scattered-trips',
+    axis,
+    candidates,
+    apart: candidates.length > 1 ? ['gauge'] : [],
+    by,
+  });
+  const isBeyond = judged?.says === 'beyond';
+  const isMeasured = judged?.source === 'measured';
+  return [
+    ...alarmFindings(axis, alarms),
+    ...(isBeyond
+      ? [
+          scattered(
+            isMeasured ? ['switch-wanders'] : ['loses-steps', 'switch-wanders'],
+            mm(judged.figures.range),
+          ),
+        ]
+      : []),
+    ...(judged?.countWanders !== undefined && !isBeyond
+      ? [scattered(['loses-steps'], judged.countWanders)]
+      : []),
+    ...(lost ? [motionFinding('reference-lost', { axis, candidates: ['reference-lost'], apart: [] })] : []),
+  ];
 }
 
 function factsOf(

@@ -3,10 +3,10 @@ import type { Machine } from '../../model/machine.ts';
 import { sideClashes } from '../../model/side-clash.ts';
 import type { EvidenceLevel, Missing, Verdict } from '../../model/verdict.ts';
 import { tellsMost } from '../procedures/look-apart.ts';
-import { dangerOf } from '../seek/guard.ts';
 import type { SeekJudgement } from '../seek/judge.ts';
 import { judgeFirstSeek } from '../seek/judge-first-seek.ts';
 import { turnsOneWay } from '../seek/sense.ts';
+import { factOfAlarm, kindOfAlarm } from './alarm-finding.ts';
 import { axisTrackOf } from './axis-track.ts';
 import { motionFinding } from './motion-finding.ts';
 import type { SeekItem } from './seek-evidence.ts';
@@ -55,11 +55,15 @@ function findingsOf(item: SeekItem, judged: SeekJudgement): readonly Finding[] {
   const cameToIt = features.trip === 'own';
   const alarmed = alarms
     .filter(({ kind }) => kind !== 'heads-away' || !cameToIt)
-    .map((alarm): Finding => {
-      const input = 'input' in alarm ? { input: alarm.input } : {};
-      const by = alarm.kind === 'pushes-on' ? { by: alarm.by } : {};
-      return motionFinding(dangerOf[alarm.kind], { axis, candidates: faulty, apart, ...input, ...by });
-    });
+    .map(
+      (alarm): Finding =>
+        motionFinding(kindOfAlarm(alarm, features), {
+          axis,
+          candidates: faulty,
+          apart,
+          ...factOfAlarm(alarm),
+        }),
+    );
   if (turnsOneWay(item.first))
     return [motionFinding('turns-one-way', { axis, candidates: ['does-not-turn-back'], apart: [] })];
   if (item.first?.other)

@@ -27,3 +27,7 @@ export const stepsForSpeed = 8;
 /** The fiercest acceleration, mm/s²: twice the declared one, else half of gravity (common practice, no source: small machines run 50 to 3000). */
 export const fiercest = (declared: number | undefined): number =>
   declared === undefined ? 5000 : declared * 2;
+
+/** Without a report for longer than this, or than so many usual periods, an axis was out of sight (judgement, no source). */
+export const silentFor: Millis = ms(1000);
+export const silentPeriods = 5;

@@ -1,20 +1,20 @@
+import { weightOf } from '../../model/finding.ts';
 import type { Axis } from '../../model/machine.ts';
 import type { Ended, MotionKnown, Scene } from '../../model/procedure.ts';
 import { mm } from '../../model/units.ts';
-import { cutHoming } from '../homing/cut.ts';
+import type { Verdict } from '../../model/verdict.ts';
+import { lostBefore } from '../homing/reference.ts';
 import type { RepeatedHoming, RepeatItem } from '../judging/repeat.ts';
 import { cyclesUsual, startPoints, timeToAnswer, timeToMove } from '../limits.ts';
-import { motionOf } from '../motion/motion.ts';
-import { abilitiesOf, statesAtRest } from '../seek/abilities.ts';
-import { expectationOf } from '../seek/expect.ts';
-import { SeekGuard } from '../seek/guard.ts';
 import { type SeekRoles, seekRoles } from '../seek/roles.ts';
+import { seekRun } from '../seek/run.ts';
 import { resolutionOf } from '../signal/resolution.ts';
-import { type Asking, type Latest, put, refusal } from './asking.ts';
+import { type Asking, type Latest, refusal } from './asking.ts';
 import { unitOf } from './axes-asked.ts';
-import { beforeMotion, lateOf } from './before-motion.ts';
+import { beforeMotion } from './before-motion.ts';
 import { lastOf } from './last-verdict.ts';
 import { untilUnbroken } from './motors-off.ts';
+import { gridOf, type WatchedHoming, watchHoming } from './watched-homing.ts';
 
 /** Homes one axis again and again, from three start points in turn; undefined for an axis that has no home switch. */
 export function* repeatAxis(
@@ -25,9 +25,8 @@ export function* repeatAxis(
 ): Asking<RepeatItem | undefined> {
   const roles = seekRoles(scene.machine, axis.letter, scene.known.answering);
   if (!roles || roles.home.length === 0) return undefined;
-  const base = { axis: axis.letter, homings: [], motion } as const;
-  const homed = lastOf('homing', axis.letter, scene)?.status;
-  if (homed !== 'proved' && homed !== 'limited') return { ...base, missing: 'homing-not-shown' };
+  const base = { axis: axis.letter, homings: [], alarms: [], lost: false, motion } as const;
+  if (!cameHome(lastOf('homing', axis.letter, scene))) return { ...base, missing: 'homing-not-shown' };
   const may = yield* beforeMotion('repeat', [axis.letter], scene, latest, motion);
   if (may.missing) return { ...base, motion: may.motion, missing: may.missing };
   const gauge = yield* untilUnbroken(
@@ -37,25 +36,35 @@ export function* repeatAxis(
   const why = refusal(gauge);
   if (why === 'skipped' || why === 'cannot') return { ...base, motion: may.motion, missing: why };
   const homings: RepeatedHoming[] = [];
+  let lost = false;
   const wanted = scene.cycles ?? cyclesUsual;
-  let missing: RepeatItem['missing'];
-  for (let run = 0; run < wanted && !missing; run++) {
+  for (let run = 0; run < wanted; run++) {
     const start = startPoints[run % startPoints.length] ?? 0;
     yield* goTo(axis, roles, start, latest);
-    const made = yield* homeOnce(axis, roles, latest);
-    if (made.alarmed)
-      return { ...base, homings, motion: { ...may.motion, motorsOn: false }, missing: 'contradictory' };
-    missing = refusal(made.ended) ?? (made.ended.by === 'gap' ? 'stream-broke-off' : undefined);
-    if (missing || !made.homing) break;
+    const homing = [{ axis: axis.letter, roles }];
+    const watched = yield* watchHoming('repeat', axis.letter, homing, latest, may.motion);
+    const { ended, guard } = watched;
+    lost ||= lostBefore(watched.brokenOff, ended.window);
+    const alarms = guard.alarmsOf(axis.letter);
+    if (alarms.length > 0)
+      return { ...base, homings, alarms, lost, motion: { ...may.motion, motorsOn: false } };
+    const missing = refusal(ended) ?? (ended.by === 'gap' ? 'stream-broke-off' : undefined);
+    if (missing) return { ...base, homings, lost, motion: may.motion, missing };
     const read = gauge.answer === 'yes' ? yield* readGauge(axis, latest) : undefined;
     homings.push({
-      ...made.homing,
+      ...seenIn(watched, roles, may.motion),
       start: mm(start),
       ...(read?.answer === 'value' && read.value !== undefined && { gauge: mm(read.value) }),
     });
   }
-  return { ...base, homings, motion: may.motion, ...(missing && { missing }) };
+  return { ...base, homings, lost, motion: may.motion };
 }
+
+/** It homed from end to end; that its trips lie apart is what is looked into here. */
+const cameHome = (homing: Verdict | undefined): boolean =>
+  homing !== undefined &&
+  (homing.status === 'proved' || homing.status === 'limited' || homing.status === 'failed') &&
+  homing.findings.every(({ kind }) => kind === 'scattered-trips' || weightOf[kind] !== 'fault');
 
 function goTo(axis: Axis, roles: SeekRoles, distance: number, latest: Latest): Asking<Ended> {
   return untilUnbroken(
@@ -72,36 +81,15 @@ function goTo(axis: Axis, roles: SeekRoles, distance: number, latest: Latest): A
   );
 }
 
-function* homeOnce(
-  axis: Axis,
+function seenIn(
+  { ended: { window }, rest }: WatchedHoming,
   roles: SeekRoles,
-  latest: Latest,
-): Asking<{
-  readonly ended: Ended;
-  readonly alarmed: boolean;
-  readonly homing?: Omit<RepeatedHoming, 'start'>;
-}> {
-  const rest = statesAtRest(latest.status);
-  const guard = new SeekGuard([
-    { axis: axis.letter, expectation: expectationOf(roles, { rest, ...abilitiesOf(axis, []) }) },
-  ]);
-  const late = lateOf(latest, [axis]);
-  const ended = yield* put(
-    { check: 'repeat', action: 'home', axis: axis.letter, seconds: timeToMove, ...(late && { late }) },
-    latest,
-    guard,
-  );
-  const { window } = ended;
-  const [input] = roles.home;
-  if (input === undefined) return { ended, alarmed: false };
-  const motion = motionOf(window, axis.letter, abilitiesOf(axis, [window]));
-  const cycle = cutHoming({ window, motion, input, rest: rest[input], homeValue: axis.homeValue });
+  motion: MotionKnown,
+): Omit<RepeatedHoming, 'start'> {
+  const abilities = gridOf({ axis: roles.axis.letter, roles }, motion, window);
+  const { cycle, place } = seekRun({ window, roles, abilities, rest });
   const period = resolutionOf(window)?.median;
-  return {
-    ended,
-    alarmed: guard.alarmsOf(axis.letter).length > 0,
-    homing: { cycle, ...(period !== undefined && { period }) },
-  };
+  return { cycle, place, ...(period !== undefined && { period }) };
 }
 
 function readGauge(axis: Axis, latest: Latest): Asking<Ended> {

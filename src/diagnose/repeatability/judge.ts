@@ -27,6 +27,8 @@ export interface Repeatability {
   /** What the stream's period and the position step could tell apart at all, mm: the widest trip place. 0 for a gauge. */
   readonly blur: Mm;
   readonly says: RepeatSays;
+  /** The count came to its trips at places certainly further apart than allowed, mm, though the gauge shows the axis in one: steps were lost. */
+  readonly countWanders: Mm | undefined;
 }
 
 /** `tolerance` met, broken, or not to be told from this stream: its own blur is wider. */
@@ -59,13 +61,21 @@ export function judgeRepeatability(trips: readonly Trip[], tolerance: Mm): Repea
     startPoints: new Set(trips.flatMap(({ start }) => (start === undefined ? [] : Math.round(start)))).size,
     blur: mm(Math.max(...places.map(widthOf))),
     says: saysOf(places, tolerance),
+    countWanders: measured ? wandering(trips, tolerance) : undefined,
   };
 }
 
+function wandering(trips: readonly Trip[], tolerance: Mm): Mm | undefined {
+  const apart = surelyApart(trips.map(({ place }) => place));
+  return apart > tolerance ? mm(apart) : undefined;
+}
+
+const surelyApart = (places: readonly Interval[]): number =>
+  Math.max(...places.map(({ low }) => low)) - Math.min(...places.map(({ high }) => high));
+
 function saysOf(places: readonly Interval[], tolerance: Mm): RepeatSays {
   if (places.length < fewestRuns) return 'too-few';
-  const surely = Math.max(...places.map(({ low }) => low)) - Math.min(...places.map(({ high }) => high));
-  if (surely > tolerance) return 'beyond';
+  if (surelyApart(places) > tolerance) return 'beyond';
   const atMost = Math.max(...places.map(({ high }) => high)) - Math.min(...places.map(({ low }) => low));
   return atMost <= tolerance ? 'within' : 'too-coarse';
 }

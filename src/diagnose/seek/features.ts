@@ -16,6 +16,8 @@ export interface FeatureValues {
   readonly ends: 'still' | 'fault' | 'moving';
   readonly endedBy: 'itself' | 'stop-button';
   readonly speed: 'as-declared' | 'crawl';
+  /** The commanded way of a run without a trip, beside the travel of its axis. */
+  readonly ran: 'whole-travel' | 'less';
   readonly forWork: 'yes' | 'no';
   readonly order: 'right' | 'wrong';
   readonly elsewhere: 'free' | 'operated-before' | 'operated-after-reversal';
@@ -25,6 +27,8 @@ export interface FeatureValues {
   // What several runs show.
   readonly trips: 'together' | 'scattered' | 'drifting';
   readonly lengths: 'equal' | 'unequal';
+  /** How the two sides of a beam came to their switches after the homing before had squared it. */
+  readonly square: 'kept' | 'moved';
   readonly bothSides: 'one-place' | 'two-places';
   // What presses showed before.
   readonly map: 'proved' | 'unproved';
@@ -44,6 +48,8 @@ export interface FeatureValues {
   // What a measurement would show.
   readonly measured: 'true' | 'scaled';
   readonly sagged: 'yes' | 'no';
+  /** Where a gauge shows the axis, homed again and again. */
+  readonly gauge: 'steady' | 'wanders';
 }
 
 export type Feature = keyof FeatureValues;
@@ -67,6 +73,7 @@ export const meansOf = {
   ends: 'stream',
   endedBy: 'stream',
   speed: 'stream',
+  ran: 'stream',
   forWork: 'stream',
   order: 'stream',
   elsewhere: 'stream',
@@ -75,6 +82,7 @@ export const meansOf = {
   since: 'stream',
   trips: 'more-runs',
   lengths: 'more-runs',
+  square: 'more-runs',
   bothSides: 'more-runs',
   map: 'presses',
   place: 'more-runs',
@@ -88,6 +96,7 @@ export const meansOf = {
   touched: 'eyes',
   measured: 'measurement',
   sagged: 'measurement',
+  gauge: 'measurement',
 } as const satisfies Record<Feature, Means>;
 
 export const featureNames = Object.keys(meansOf) as readonly Feature[];

@@ -1,5 +1,6 @@
 import { impossibleSpeed } from '../motion/jumps.ts';
 import { overRapid, resetSteps } from '../motion/limits.ts';
+import { longestQuiet } from '../motion/silences.ts';
 import type { AxisSample } from '../motion/track.ts';
 import type { SeekExpectation } from './expectation.ts';
 
@@ -27,6 +28,11 @@ export class Following {
   /** mm/s, the fastest of the last few reports: one that was stamped late hides speed. */
   get speed(): number {
     return this.speeds.reduce((most, each) => Math.max(most, each), 0);
+  }
+
+  /** No report for so long before this one that anything can have happened. */
+  wasSilentBefore({ at }: AxisSample): boolean {
+    return this.last !== undefined && at - this.last.at > longestQuiet(this.usual);
   }
 
   /** A single leap is set aside; two that agree are a new frame, in which everything begins anew. */
@@ -61,10 +67,13 @@ export class Following {
     this.last = sample;
   }
 
+  private get usual(): number {
+    return this.reports > 0 ? this.passed / this.reports : 0;
+  }
+
   /** Reports may be stamped closer together than they were taken; a usual period is granted to each. */
   private seconds(from: AxisSample, to: AxisSample): number {
-    const usual = this.reports > 0 ? this.passed / this.reports : 0;
-    return Math.max(to.at - from.at, usual, 1) / 1000;
+    return Math.max(to.at - from.at, this.usual, 1) / 1000;
   }
 
   private leaps(from: AxisSample, to: AxisSample): boolean {

@@ -32,6 +32,10 @@ export class SeekGuard implements Guard {
     );
   }
 
+  get hasAlarmed(): boolean {
+    return this.raised.length > 0;
+  }
+
   alarmsOf(axis: AxisLetter): readonly SeekAlarm[] {
     return this.raised.filter((each) => each.axis === axis).map(({ alarm }) => alarm);
   }

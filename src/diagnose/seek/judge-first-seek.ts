@@ -12,16 +12,19 @@ const homingsBusiness: readonly SituationName[] = [
   'does-not-clear',
   'trip-lost-to-bounce',
   'zero-not-set',
-  'gantry-offset-moved',
-  'gantry-motors-fight',
-  'rotary-either-side',
   'wrong-order',
   'overruns',
   'loses-steps',
+  'switch-wanders',
 ];
 
 /** Where no trip came before it was stopped, these had not happened. */
-const afterTrips: readonly SituationName[] = ['noise-trip', 'trip-between-reports'];
+const afterTrips: readonly SituationName[] = [
+  'noise-trip',
+  'trip-between-reports',
+  'inputs-crossed',
+  'motors-crossed',
+];
 
 /**
  * The first seeks of an axis. One by hand ends on the switch and sets nothing, and is no worse for it; one that was stopped, by the button or after an alarm, was cut short, and
@@ -36,15 +39,29 @@ export function judgeFirstSeek(evidence: SeekEvidence, alarms: readonly SeekAlar
       last.window.readings.some((each) => each.kind === 'status' && each.activity === 'homing'));
   let features = observe(evidence);
   const slow = Math.abs(last?.cycle.approach?.speed?.value ?? 0);
-  // It is asked for at the lowest speed there is.
-  if (slow >= crawlSpeed && features.speed !== undefined) features = { ...features, speed: 'as-declared' };
+  // It is asked for at the lowest speed there is; but not so low that it does not come to an end.
+  if (slow >= crawlSpeed && features.speed !== undefined && features.ends !== 'moving')
+    features = { ...features, speed: 'as-declared' };
   const isCutShort = wasCutShort(features, alarms);
   if (isCutShort) features = without(features, 'trip', 'zero', 'reached', 'lengths', 'ends');
   if (isHoming && features.after === 'reversed') return judgeFeatures(features, roles);
   if (features.after === 'stopped') features = without(features, 'after', 'clear');
-  const others = isCutShort ? [...homingsBusiness, ...afterTrips] : homingsBusiness;
-  return judgeFeatures(without(features, 'slow', 'zero', 'ends'), roles, others);
+  const others = [
+    ...homingsBusiness,
+    ...sidesBusiness(features),
+    ...(features.way === 'away' ? [] : (['rotary-either-side'] as const)),
+    ...(isCutShort ? afterTrips : []),
+    ...(features.zero === 'set' ? [] : (['zeroed-in-place'] as const)),
+  ];
+  const ends = features.trip === 'none' && features.ends === 'moving' ? [] : (['ends'] as const);
+  return judgeFeatures(without(features, 'slow', 'zero', ...ends), roles, others);
 }
+
+/** A beam that stops at the first of its switches has shown nothing of the second; only one that was seen out of square has shown more. */
+const sidesBusiness = ({ sides, racked }: Features): readonly SituationName[] => [
+  ...(sides === 'one' ? [] : (['gantry-sides-crossed', 'gantry-switch-dead'] as const)),
+  ...(racked === 'yes' ? [] : (['gantry-offset-moved'] as const)),
+];
 
 /** A stop ended it before it came to any switch. */
 const wasCutShort = ({ trip, endedBy }: Features, alarms: readonly SeekAlarm[]): boolean =>

@@ -32,8 +32,9 @@ export type DirectionKnown =
     }
   | { readonly known: false };
 
-/** Only a measurement or a long look tells these from a sound seek; they are other checks' business. */
-const leftToOthers: ReadonlySet<SituationName> = new Set(['scale-off', 'sags-at-start']);
+/** Only a measurement or a long look tells these from a sound seek; they are other checks' business, unless trips lie apart. */
+const isLeftToOthers = (name: SituationName, { trips }: Features): boolean =>
+  name === 'scale-off' || (name === 'sags-at-start' && trips !== 'scattered' && trips !== 'drifting');
 
 export const judgeSeek = (evidence: SeekEvidence): SeekJudgement =>
   judgeFeatures(observe(evidence), evidence.roles);
@@ -45,7 +46,7 @@ export function judgeFeatures(
   others: readonly SituationName[] = [],
 ): SeekJudgement {
   const candidates = candidatesFor(features, roles);
-  const own = candidates.left.filter(({ name }) => !leftToOthers.has(name) && !others.includes(name));
+  const own = candidates.left.filter(({ name }) => !isLeftToOthers(name, features) && !others.includes(name));
   const isOpen = own.some(({ name }) => name === 'healthy');
   return {
     features,

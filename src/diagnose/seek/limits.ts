@@ -40,8 +40,19 @@ export const crawlShare = 0.2;
 /** ... or, where none is declared, slower than 30 mm/min, mm/s: no first approach is set so slow (common practice, no source: 300 mm/min and more). */
 export const crawlSpeed = 0.5;
 
+/** An approach must last this long, ms, to show its speed: the ramps of common axes are over by then. */
+export const shortestForSpeed: Millis = ms(500);
+
 /** A homing that takes longer than this without a position changing was not reported, ms: zeroing in place takes no time. */
 export const frozenFor: Millis = ms(1000);
+
+/** What works an input for no longer than this, ms, is no dog: noise and relays last up to 10 ms (common practice, no source), and 100 ms at 20 mm/s are 2 mm. */
+export const shortestTrip: Millis = ms(100);
+/** Another switch must answer for longer than this, ms, before it stops anybody: noise of drives and relays is over by then. */
+export const alarmsAfter: Millis = ms(25);
+
+/** How far one side of a beam goes on after the other has found its switch, mm: racked further it is past squaring (judgement, no source). */
+export const squaresWithin = mm(10);
 
 /** How far trips may lie apart and still be one place, mm: twice what belt-driven routers repeat (common practice, no source). */
 export const onePlace = mm(0.2);

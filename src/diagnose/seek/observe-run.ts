@@ -1,8 +1,10 @@
 import type { InputName } from '../../model/machine.ts';
+import { type Mm, mm } from '../../model/units.ts';
 import { type Condition, conditionOf } from '../motion/edges.ts';
+import { movedUnseen } from '../motion/silences.ts';
 import { stateIn } from '../signal/track.ts';
 import type { Features } from './features.ts';
-import { crawlShare, crawlSpeed, frozenFor, mayRunOn } from './limits.ts';
+import { crawlShare, crawlSpeed, frozenFor, mayRunOn, shortestForSpeed, squaresWithin } from './limits.ts';
 import type { SeekRoles } from './roles.ts';
 import type { SeekRun } from './run.ts';
 import { onSpindleAxis } from './situations/situation.ts';
@@ -26,6 +28,7 @@ export function observeRun(run: SeekRun, roles: SeekRoles): Features {
     ends: cycle.ends === 'gap' ? undefined : cycle.ends,
     endedBy: run.strayTrips.some(({ input }) => roles.stops.includes(input)) ? 'stop-button' : 'itself',
     speed: speedOf(run, roles),
+    ran: ranOf(run, roles),
     forWork: onSpindleAxis(roles) && cycle.approach?.direction === -1 ? 'yes' : 'no',
     elsewhere: elsewhereOf(run, roles),
     runOn: runOnOf(run, roles),
@@ -40,9 +43,9 @@ export function defined<T extends object>(loose: Loose<T>): T {
   return Object.fromEntries(Object.entries(loose).filter(([, value]) => value !== undefined)) as T;
 }
 
-/** Positions that stood still while the controller said it was homing, and then were others, were not reported. */
+/** What moved in a silence, and positions that stood still while the controller said it was homing and then were others, were not reported. */
 function wasSeen({ cycle, motion, window }: SeekRun): boolean {
-  if (cycle.ends === 'gap' || motion.samples.length === 0) return false;
+  if (cycle.ends === 'gap' || motion.samples.length === 0 || movedUnseen(motion.samples)) return false;
   if (cycle.approach || cycle.freed || cycle.zero.kind !== 'jump') return true;
   const homing = window.readings.filter((each) => each.kind === 'status' && each.activity === 'homing');
   const [first, last] = [homing[0], homing.at(-1)];
@@ -60,8 +63,10 @@ function tripOf(run: SeekRun, roles: SeekRoles): Features['trip'] {
   const { cycle, strayTrips } = run;
   if (cycle.trip) return 'own';
   if (cycle.start.condition === 'operated' && !cycle.freed) return undefined;
+  const { approach } = cycle;
+  // Before it moved it worked nothing.
   const stray = strayTrips.find(
-    ({ at, input }) => !roles.stops.includes(input) && (!cycle.approach || at.high >= cycle.approach.at.low),
+    ({ at, input }) => !roles.stops.includes(input) && approach && at.high >= approach.at.low,
   )?.input;
   if (stray !== undefined) {
     if (roles.farEnd.includes(stray)) return 'far-end';
@@ -70,11 +75,21 @@ function tripOf(run: SeekRun, roles: SeekRoles): Features['trip'] {
   return cycle.approach && cycle.backOff && cycle.zero.kind !== 'not-seen' ? 'between-reports' : 'none';
 }
 
-function afterOf({ cycle, motion }: SeekRun, { axis }: SeekRoles): Features['after'] {
+function afterOf({ cycle, motion }: SeekRun, { axis, home }: SeekRoles): Features['after'] {
   if (cycle.backOff) return 'reversed';
+  return (cycle.stopDistance?.low ?? 0) > grantedPast({ cycle, motion }, { axis, home })
+    ? 'pushed-on'
+    : 'stopped';
+}
+
+/** The way an axis may go on past its first trip, mm: to stop, and where a beam has two switches to wait for the second side. */
+export function grantedPast(
+  { cycle, motion }: Pick<SeekRun, 'cycle' | 'motion'>,
+  { axis, home }: Pick<SeekRoles, 'axis' | 'home'>,
+): Mm {
   const speed = Math.abs(cycle.approach?.speed?.value ?? 0);
-  const granted = mayRunOn(speed, axis.acceleration, axis.reaction, motion.abilities.step);
-  return (cycle.stopDistance?.low ?? 0) > granted ? 'pushed-on' : 'stopped';
+  const stops = mayRunOn(speed, axis.acceleration, axis.reaction, motion.abilities.step);
+  return mm(stops + (home.length > 1 ? squaresWithin : 0));
 }
 
 function clearOf({ cycle }: SeekRun): Features['clear'] {
@@ -110,8 +125,11 @@ function zeroOf({ cycle }: SeekRun, { axis }: SeekRoles): Features['zero'] {
 }
 
 function speedOf({ cycle }: SeekRun, { axis }: SeekRoles): Features['speed'] {
-  const speed = cycle.approach?.speed;
-  if (!speed) return undefined;
+  const { approach } = cycle;
+  const speed = approach?.speed;
+  if (!approach || !speed) return undefined;
+  // A few tenths of a millimetre are over before the ramp is: such an approach was not seen to crawl.
+  if (approach.at.high - approach.at.low < shortestForSpeed) return 'as-declared';
   const declared = axis.approachSpeed === undefined ? crawlSpeed / crawlShare : axis.approachSpeed / 60;
   return Math.abs(speed.value) < declared * crawlShare ? 'crawl' : 'as-declared';
 }
@@ -140,10 +158,20 @@ function runOnOf({ cycle }: SeekRun, { overtravel }: SeekRoles): Features['runOn
   return cycle.stopDistance.high <= overtravel ? 'within-overtravel' : undefined;
 }
 
-/** Two home inputs that change in the very same report, edge for edge, may be one. */
-function sidesOf({ homeTrips }: SeekRun): Features['sides'] {
+/** A run that found nothing: as long as its axis, or less. A controller that seeks no further than it was told to comes to less. */
+function ranOf({ cycle }: SeekRun, { axis }: SeekRoles): Features['ran'] {
+  if (!cycle.approach || cycle.trip || axis.travel === undefined) return undefined;
+  return cycle.approach.distance.low >= axis.travel ? 'whole-travel' : 'less';
+}
+
+/** Two home inputs that change in the very same report, edge for edge, may be one. A side that stops at the first of them has not shown the other. */
+function sidesOf({ homeTrips, cycle }: SeekRun): Features['sides'] {
   if (homeTrips.length < 2) return undefined;
   const trips = homeTrips.flatMap(({ trip }) => trip ?? []);
-  if (trips.length < homeTrips.length) return trips.length > 0 ? 'one' : undefined;
+  if (trips.length === 0) return undefined;
+  if (trips.length < homeTrips.length) {
+    const wentOn = (cycle.stopDistance?.low ?? 0) > squaresWithin;
+    return wentOn || cycle.slowApproach || cycle.zero.kind === 'jump' ? 'one' : undefined;
+  }
   return trips.every((trip) => trip.arrived === trips[0]?.arrived) ? 'same-report' : 'both';
 }

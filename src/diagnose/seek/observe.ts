@@ -1,5 +1,7 @@
-import { type Mm, mm } from '../../model/units.ts';
-import { difference, exactly, type Interval, middleOf, widthOf } from '../motion/interval.ts';
+import type { Mm } from '../../model/units.ts';
+import { offsetMoved } from '../homing/side-offset.ts';
+import { exactly, type Interval, middleOf, overlaps, widened, widthOf } from '../motion/interval.ts';
+import { placedCycles } from '../repeatability/places.ts';
 import type { Features } from './features.ts';
 import { alikeShare, onePlace, tripsForPlace, widestTrip } from './limits.ts';
 import { defined, observeRun } from './observe-run.ts';
@@ -20,6 +22,7 @@ export interface SeekAnswers {
   readonly touched?: 'yes' | 'no';
   readonly sagged?: 'yes' | 'no';
   readonly measured?: 'true' | 'scaled';
+  readonly gauge?: 'steady' | 'wanders';
 }
 
 export interface SeekEvidence {
@@ -48,13 +51,19 @@ export function observe(evidence: SeekEvidence): Features {
     order: evidence.orderWrong ? 'wrong' : 'right',
     since: evidence.lostSince ? 'stopped-or-lost' : 'nothing',
     map: mapProved ? 'proved' : 'unproved',
+    movedAxis: said.movedAxis ?? movedOf(tool),
     tool: toolOf(tool, last),
     trips,
+    square: squareOf(runs),
     lengths: lengthsOf(runs),
     bothSides: roles.axis.kind === 'rotary' ? bothSidesOf(runs) : undefined,
     place: placeOf(alone, trips, roles),
   });
 }
+
+/** A tool that was seen to go along this axis was moved by it. */
+const movedOf = (tool: SeekAnswers['tool']): Features['movedAxis'] =>
+  tool === 'positive' || tool === 'negative' ? 'this' : undefined;
 
 function toolOf(said: SeekAnswers['tool'], last: SeekRun | undefined): Features['tool'] {
   if (said === undefined || said === 'none') return said;
@@ -64,26 +73,16 @@ function toolOf(said: SeekAnswers['tool'], last: SeekRun | undefined): Features[
 }
 
 /** Trip places of all runs in the frame of the first: each zero that was set shifted the numbers after it. */
-export function placesInOneFrame(runs: readonly SeekRun[]): readonly Interval<Mm>[] {
-  let shifted: Interval<Mm> = exactly(mm(0));
-  return runs.flatMap(({ place, cycle }) => {
-    const moved = place && difference(place, shifted);
-    if (cycle.zero.kind === 'jump') shifted = sum(shifted, cycle.zero.shift);
-    return moved ?? [];
-  });
-}
-
-const sum = (a: Interval<Mm>, b: Interval<Mm>): Interval<Mm> => ({
-  low: mm(a.low + b.low),
-  high: mm(a.high + b.high),
-});
+export const placesInOneFrame = (runs: readonly SeekRun[]): readonly Interval<Mm>[] =>
+  placedCycles(runs).map(({ place }) => place);
 
 function tripsOf(runs: readonly SeekRun[]): Features['trips'] {
   const places = placesInOneFrame(runs);
-  if (places.length < tripsForPlace) return undefined;
+  if (places.length < 2) return undefined;
   const highest = Math.max(...places.map(({ low }) => low));
   const lowest = Math.min(...places.map(({ high }) => high));
   if (highest - lowest > onePlace) return goesOneWay(places) ? 'drifting' : 'scattered';
+  if (places.length < tripsForPlace) return undefined;
   const widest = Math.max(...places.map(({ high }) => high)) - Math.min(...places.map(({ low }) => low));
   // Each is only known as well as the reports show it; beyond a millimetre that says too little.
   const doubt = Math.max(...places.map(widthOf));
@@ -94,6 +93,16 @@ function goesOneWay(places: readonly Interval<Mm>[]): boolean {
   const signs = places.slice(1).map((place, i) => Math.sign(middleOf(place) - middleOf(places[i] ?? place)));
   return places.length > tripsForPlace && signs.every((sign) => sign !== 0 && sign === signs[0]);
 }
+
+/** A homing that squares leaves no offset, one that does not leaves the same again: any other means that one side lost steps. */
+function squareOf(runs: readonly SeekRun[]): Features['square'] {
+  const offsets = runs.flatMap(({ sideOffset }) => sideOffset ?? []);
+  const [before, last] = [offsets.at(-2), offsets.at(-1)];
+  if (!before || !last) return undefined;
+  const isSquare = overlaps(last, onTheSpot);
+  return isSquare || !offsetMoved(before, last) ? 'kept' : 'moved';
+}
+const onTheSpot = widened(exactly(0), onePlace / 2);
 
 /** Seeks that all ended after the same way, from unlike starts, ended at their own limit. */
 function lengthsOf(runs: readonly SeekRun[]): Features['lengths'] {

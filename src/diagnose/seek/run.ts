@@ -1,13 +1,16 @@
-import type { InputName } from '../../model/machine.ts';
+import type { AxisLetter, InputName } from '../../model/machine.ts';
 import type { Window } from '../../model/procedure.ts';
 import type { Mm } from '../../model/units.ts';
 import { cutHoming } from '../homing/cut.ts';
 import type { HomingCycle } from '../homing/cycle.ts';
+import { legsOf } from '../homing/legs.ts';
+import { sideOffset } from '../homing/side-offset.ts';
 import { type InputEdge, inputEdges } from '../motion/edges.ts';
 import type { Interval } from '../motion/interval.ts';
 import type { Abilities } from '../motion/jumps.ts';
 import { type Motion, motionOf } from '../motion/motion.ts';
 import type { State } from '../signal/track.ts';
+import { shortestTrip } from './limits.ts';
 import type { SeekRoles } from './roles.ts';
 
 /** One seek or homing of one axis, read from its window. */
@@ -22,6 +25,8 @@ export interface SeekRun {
   readonly homeTrips: readonly { readonly input: InputName; readonly trip: InputEdge | undefined }[];
   /** Every other watched input that became operated in the window. */
   readonly strayTrips: readonly InputEdge[];
+  /** How far the second side of a beam tripped from the first, as its axis counts; both at the slow approach where there was one. */
+  readonly sideOffset: Interval<Mm> | undefined;
   /** Where the trip that counts was: the slow one where there was one. In the frame before the zero was set. */
   readonly place: Interval<Mm> | undefined;
 }
@@ -46,15 +51,53 @@ export function seekRun({ window, roles, abilities, rest }: RunOf): SeekRun {
     undefined,
   );
   const input = first?.input ?? roles.home[0] ?? '';
-  const cycle = cutHoming({ window, motion, input, rest: rest[input], homeValue: roles.axis.homeValue });
+  const cutBy = (by: InputName) =>
+    cutHoming({ window, motion, input: by, rest: rest[by], homeValue: roles.axis.homeValue });
+  const cycle = cutBy(input);
+  const sides = roles.home.length > 1 ? roles.home.map((each) => decisive(cutBy(each))) : [];
   const strays = [...roles.farEnd, ...roles.otherAxes, ...roles.probes, ...roles.stops];
+  const worked = workedByOthers(window, roles, abilities);
   return {
     window,
     motion,
     rest,
     cycle,
     homeTrips,
-    strayTrips: strays.flatMap((each) => edgesOf(each).filter(({ to }) => to === 'operated')),
-    place: (cycle.slowTrip ?? cycle.trip)?.where,
+    strayTrips: strays.flatMap((each) => held(each, edgesOf(each), roles).filter((edge) => !worked(edge))),
+    sideOffset: sideOffset(sides[0], sides[1]),
+    place: (lastOf(sides) ?? decisive(cycle))?.where,
+  };
+}
+
+/** The trip that a zero hangs on: the slow one where there was one. */
+const decisive = ({ slowTrip, trip }: HomingCycle): InputEdge | undefined => slowTrip ?? trip;
+
+/** A beam is home where its last side is; undefined where one of them was not seen. */
+function lastOf(sides: readonly (InputEdge | undefined)[]): InputEdge | undefined {
+  const seen = sides.flatMap((each) => each ?? []);
+  return seen.length < sides.length ? undefined : seen.toSorted((a, b) => b.at.high - a.at.high)[0];
+}
+
+/** Trips that lasted: what let go of a switch again at once was noise. A probe is left as soon as it is touched. */
+const held = (input: InputName, edges: readonly InputEdge[], { probes }: SeekRoles): readonly InputEdge[] =>
+  edges.filter((edge, i) => {
+    const freed = edges[i + 1];
+    return (
+      edge.to === 'operated' &&
+      !(!probes.includes(input) && freed && freed.at.high - edge.at.low < shortestTrip)
+    );
+  });
+
+/** Whether an edge is of an axis that was on its way itself: where several home at the same time, each comes to its own switch. */
+function workedByOthers(
+  window: Window,
+  { worksOther }: SeekRoles,
+  abilities: Abilities,
+): (edge: InputEdge) => boolean {
+  const axes = new Set(Object.values(worksOther).flatMap((axis) => axis ?? []));
+  const ways = new Map([...axes].map((axis) => [axis, legsOf(motionOf(window, axis, abilities))]));
+  return ({ input, at }) => {
+    const legs = ways.get(worksOther[input] ?? ('' as AxisLetter)) ?? [];
+    return legs.some((leg) => at.high >= leg.at.low && at.low <= leg.at.high);
   };
 }

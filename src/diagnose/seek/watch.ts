@@ -1,27 +1,18 @@
-import type { InputName } from '../../model/machine.ts';
 import type { Reading } from '../../model/reading.ts';
 import { type Mm, mm } from '../../model/units.ts';
 import type { Direction } from '../motion/runs.ts';
 import { type AxisSample, axisSample } from '../motion/track.ts';
 import type { SeekAlarm, SeekDanger } from './alarm.ts';
+import { Bounds, ReportTimes } from './bounds.ts';
 import type { SeekExpectation } from './expectation.ts';
 import { Following } from './following.ts';
-import { clearsWithin, longestBackOff, mayRunOn, reportsForAlarm } from './limits.ts';
+import { alarmsAfter, longestBackOff, reportsForAlarm } from './limits.ts';
 import { RestBand } from './rest-band.ts';
 import { Streaks } from './streaks.ts';
+import { mayComeBack, mayGoOn, type Trip } from './trip.ts';
 
 /** Where a seek stands, as far as the reports have shown it. */
 export type SeekPhase = 'rest' | 'approach' | 'away' | 'operated' | 'cleared';
-
-interface Trip {
-  readonly input: InputName;
-  /** At the report that made it certain. */
-  readonly position: Mm;
-  readonly speed: number;
-  readonly way: Direction | undefined;
-  /** Not operated already when the axis set off. */
-  readonly underWay: boolean;
-}
 
 /**
  * Watches one axis report by report and raises each alarm once, at the report that makes it certain. It takes no clock and no person: what it
@@ -41,8 +32,9 @@ export class SeekWatch {
   private trip: Trip | undefined;
   /** Farthest place so far, counted the way it went. */
   private farthest: number | undefined;
-  private readonly past = new Map<'on' | 'back' | 'away', number>();
+  private readonly bounds = new Bounds();
   private reportsUnderWay = 0;
+  private readonly times = new ReportTimes();
 
   constructor(expected: SeekExpectation) {
     this.expected = expected;
@@ -64,10 +56,13 @@ export class SeekWatch {
     if (reading.kind !== 'status') return [];
     const sample = axisSample(reading, this.expected.axis);
     if (!sample) return [];
+    // What moved in a silence was not seen: not which way, nor whether it was a new number only.
+    if (this.following.wasSilentBefore(sample)) this.forget();
     const followed = this.following.take(sample);
     if (followed === 'set-aside') return [];
     if (followed === 'new-frame') this.forgetPlaces();
     this.streaks.take(reading);
+    this.times.take(reading.at);
     this.followSwitch(sample);
     return [...this.motionDangers(sample), ...this.wrongSwitches()].flatMap((danger) =>
       this.once(danger, sample),
@@ -92,7 +87,7 @@ export class SeekWatch {
     this.band = undefined;
     this.speedAtTrip = undefined;
     this.trip = undefined;
-    this.past.clear();
+    this.bounds.forget();
     this.farthest = undefined;
     this.phaseNow = 'rest';
   }
@@ -105,14 +100,29 @@ export class SeekWatch {
       if (this.phaseNow === 'operated') this.phaseNow = 'cleared';
       return;
     }
-    if (this.phaseNow === 'operated') return;
+    if (this.phaseNow === 'operated') {
+      this.secondSide(position);
+      return;
+    }
     this.speedAtTrip ??= this.following.speed;
     if (this.streaks.of(own) < reportsForAlarm) return;
     const underWay = this.way !== undefined;
-    this.trip = { input: own, position, speed: this.speedAtTrip, way: this.seekWay, underWay };
+    const both = this.bothSides;
+    this.trip = { input: own, position, speed: this.speedAtTrip, way: this.seekWay, underWay, both };
     this.farthest = position;
     this.phaseNow = 'operated';
     if (underWay) this.following.hasPeaked = true;
+  }
+
+  /** Where a beam has two switches, what it may run on counts from the trip of the second. */
+  private secondSide(position: Mm): void {
+    if (!this.trip || this.trip.both || !this.bothSides) return;
+    this.trip = { ...this.trip, both: true, position, speed: this.following.speed };
+    this.farthest = position;
+  }
+
+  private get bothSides(): boolean {
+    return this.expected.inputs.every((input) => this.streaks.of(input) > 0);
   }
 
   private motionDangers(sample: AxisSample): readonly SeekDanger[] {
@@ -146,31 +156,21 @@ export class SeekWatch {
   private onTheSwitch({ position }: AxisSample): readonly SeekDanger[] {
     const { trip } = this;
     if (trip?.way === undefined || this.streaks.of(trip.input) < reportsForAlarm) return [];
-    const { acceleration, reaction, step, backOff } = this.expected;
+    const { step } = this.expected;
     const on = (position - trip.position) * trip.way;
-    if (this.goesPast('on', on, mayRunOn(trip.speed, acceleration, reaction, step)))
+    if (this.bounds.passes('on', on, mayGoOn(trip, this.expected), step))
       return [{ kind: 'pushes-on', input: trip.input, by: mm(on) }];
-    // A switch found operated may have been driven in by more than one that has just tripped.
-    const granted = Math.max(trip.underWay ? clearsWithin : longestBackOff, backOff ?? 0);
-    if (!this.goesPast('back', -on, granted)) return [];
+    if (!this.bounds.passes('back', -on, mayComeBack(trip, this.expected), step)) return [];
     return [{ kind: 'stays-operated', input: trip.input, back: mm(-on) }];
   }
 
   /** Turned back without a trip seen: a short trip may have fallen between two reports, so a back-off is granted. */
   private offTheSwitch({ position }: AxisSample): readonly SeekDanger[] {
-    const { toward, backOff } = this.expected;
+    const { toward, backOff, step } = this.expected;
     if (toward === undefined || this.phaseNow !== 'approach') return [];
     const back = mm((this.farther(position, toward) - position) * toward);
     const granted = Math.max(longestBackOff, 2 * (backOff ?? 0));
-    return this.goesPast('away', back, granted) ? [{ kind: 'heads-away', past: back }] : [];
-  }
-
-  /** Past a bound in two reports in a row and still going: a number that was set once does not go on. */
-  private goesPast(what: 'on' | 'back' | 'away', way: number, bound: number): boolean {
-    const before = this.past.get(what);
-    if (way > bound) this.past.set(what, way);
-    else this.past.delete(what);
-    return way > bound && before !== undefined && way >= before + this.expected.step * 0.9;
+    return this.bounds.passes('away', back, granted, step) ? [{ kind: 'heads-away', past: back }] : [];
   }
 
   private farther(position: Mm, way: Direction): number {
@@ -182,6 +182,9 @@ export class SeekWatch {
   private wrongSwitches(): readonly SeekDanger[] {
     if (this.phaseNow !== 'approach' && this.phaseNow !== 'away') return [];
     const within = this.reportsUnderWay + reportsForAlarm;
-    return this.streaks.wrong(reportsForAlarm, within).map((input) => ({ kind: 'wrong-switch', input }));
+    return this.streaks
+      .wrong(reportsForAlarm, within)
+      .filter((input) => this.times.spanOf(this.streaks.of(input)) >= alarmsAfter)
+      .map((input) => ({ kind: 'wrong-switch', input }));
   }
 }

@@ -69,6 +69,7 @@ export const homingSchema = z.strictObject({
   backOff: between.exactOptional(),
   release: between.exactOptional(),
   differential: between.exactOptional(),
+  sideOffset: between.exactOptional(),
   zero: z.enum(['jump', 'agrees', 'not-seen']),
   shift: between.exactOptional(),
   reaction: z.enum(['acted', 'not-acted-on', 'not-tested']),

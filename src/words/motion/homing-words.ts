@@ -65,6 +65,7 @@ export function homingFields(facts: HomingFacts): readonly (readonly [string, st
     ...span('Ran on after the trip', facts.stopDistance),
     ...span('Backed off', facts.backOff),
     ...span('Trip to release of the switch', facts.differential),
+    ...span('Second side trips from the first', facts.sideOffset),
     ...speed('Slow approach speed', facts.slowSpeed),
     ...span('Second trip', facts.slowTrip),
     ...span('Release', facts.release),

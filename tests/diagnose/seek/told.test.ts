@@ -36,11 +36,17 @@ describe('what the stream cannot tell apart, the person at the machine can', () 
       { tool: 'none', buzzed: 'no', standing: 'short-of-it' },
       ['motor-stands-still'],
     ],
-    ['it stands past its switch', blind, { standing: 'past-switch' }, ['beyond-the-dog']],
+    [
+      'it stands past its switch, which it never came to',
+      blind,
+      { standing: 'past-switch', reached: 'no' },
+      ['beyond-the-dog'],
+    ],
+    ['it went over its switch', blind, { standing: 'past-switch', reached: 'yes' }, ['trip-not-taken']],
     [
       'it went the right way and ended short',
       short,
-      { tool: 'negative', standing: 'short-of-it' },
+      { tool: 'negative', standing: 'short-of-it', reached: 'no' },
       ['seek-too-short'],
     ],
     ['it went away as commanded', 'the wrong end set', { tool: 'positive' }, ['seeks-wrong-end']],
@@ -63,7 +69,14 @@ describe('what the stream cannot tell apart, the person at the machine can', () 
     ['it came back', 'turns back by command', { cameBack: 'yes' }, ['does-not-clear']],
     ['it had reached its switch', 'finds its switch once', { reached: 'yes' }, ['trip-lost-to-bounce']],
     ['it was nowhere near its switch', 'finds its switch once', { reached: 'no' }, ['noise-trip']],
-    ['it was at its switch each time', 'trips wherever noise', { reached: 'yes' }, ['loses-steps']],
+    [
+      'it was at its switch each time',
+      'trips wherever noise',
+      { reached: 'yes' },
+      ['loses-steps', 'switch-wanders'],
+    ],
+    ['a gauge shows it in one place', 'loses steps from', { gauge: 'steady' }, ['loses-steps']],
+    ['a gauge shows it here and there', 'loses steps from', { gauge: 'wanders' }, ['switch-wanders']],
     ['it ran on at its switch', 'runs past what', { tool: 'negative', reached: 'yes' }, ['overruns']],
     ['a tape agrees', 'three sound seeks', { measured: 'true' }, ['healthy']],
     ['a tape does not', 'three sound seeks', { measured: 'scaled' }, ['scale-off']],
@@ -94,7 +107,12 @@ describe('what the stream cannot tell apart, the person at the machine can', () 
   it('names for every pair what would tell it apart, cheapest question or measurement, and says where nothing would', () => {
     const { candidates } = play(caseNamed(blind).played);
     expect(candidates.inseparable).toEqual([['direction-inverted', 'motor-coil-reversed']]);
-    expect(candidates.separators.map(({ feature }) => feature)).toEqual(['tool', 'standing', 'buzzed']);
+    expect(candidates.separators.map(({ feature }) => feature)).toEqual([
+      'tool',
+      'reached',
+      'standing',
+      'buzzed',
+    ]);
     expect(candidates.separators[0]).toMatchObject({ means: 'eyes' });
     const pairs = new Set(
       candidates.separators.flatMap((each) => each.pairs.map((pair) => pair.join(' | '))),

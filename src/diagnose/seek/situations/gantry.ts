@@ -6,7 +6,7 @@ export const gantrySituations: readonly Situation[] = [
     name: 'gantry-motors-fight',
     finding: 'gantry',
     applies: onGantry,
-    pattern: { ...wholeCycle, way: ['toward'], racked: ['yes'] },
+    pattern: { ...wholeCycle, way: ['toward'], square: ['kept', 'moved'], racked: ['yes'] },
   },
   {
     name: 'gantry-sides-crossed',
@@ -36,7 +36,13 @@ export const gantrySituations: readonly Situation[] = [
     name: 'gantry-offset-moved',
     finding: 'gantry',
     applies: (roles) => onGantry(roles) && roles.home.length > 1,
-    pattern: { ...wholeCycle, way: ['toward'], sides: ['both'], trips: ['scattered', 'drifting'] },
+    pattern: {
+      ...wholeCycle,
+      way: ['toward'],
+      sides: ['both'],
+      trips: ['together', 'scattered', 'drifting'],
+      square: ['moved'],
+    },
   },
   {
     name: 'rotary-either-side',

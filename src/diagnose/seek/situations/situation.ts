@@ -51,6 +51,9 @@ export const wholeCycle = {
   slow: ['tripped', 'not-made'],
   zero: ['set'],
   ends: ['still'],
+  // Only a beam has two, and each must have answered.
+  sides: ['both', 'same-report'],
+  square: ['kept'],
   forWork: ['no'],
   // Another axis may well be parked on its switch.
   elsewhere: ['free', 'operated-before'],

@@ -47,7 +47,7 @@ export const axesCases: readonly Case[] = [
       axis: 'Y',
       runs: [
         onY({
-          plan: [rest, { activity: 'homing', way: -1, speed: 15, until: 'y-right', most: 22 }, fault],
+          plan: [rest, { activity: 'homing', way: -1, speed: 15, until: 'y-right', most: 40 }, fault],
           switches: { ...ySwitches(), 'y-right': { when: () => false } },
         }),
       ],
@@ -62,6 +62,7 @@ export const axesCases: readonly Case[] = [
       'mirrored',
       'noise-trip',
       'loses-steps',
+      'switch-wanders',
       'scale-off',
       'gantry-motors-fight',
       'gantry-inputs-joined',

@@ -6,7 +6,7 @@ export const directionCases: readonly Case[] = [
   {
     name: 'a sound seek',
     played: { axis: 'X', runs: [onX()] },
-    left: ['healthy', 'mirrored', 'noise-trip', 'loses-steps', 'scale-off'],
+    left: ['healthy', 'mirrored', 'noise-trip', 'loses-steps', 'switch-wanders', 'scale-off'],
   },
   {
     name: 'three sound seeks of a switch that is alone on its input and of known side',
@@ -22,6 +22,7 @@ export const directionCases: readonly Case[] = [
       'motor-stutters',
       'motor-stands-still',
       'beyond-the-dog',
+      'trip-not-taken',
       'seek-too-short',
     ],
   },
@@ -55,11 +56,11 @@ export const directionCases: readonly Case[] = [
     left: ['inputs-crossed', 'motors-crossed'],
   },
   {
-    name: 'motor plugs crossed',
+    name: 'motor plugs crossed, or a wire exchanged since the presses',
     played: {
       axis: 'X',
       runs: [onX({ plan: blind(-1, 30), switches: { ...dead, 'z-top': { actuates: 5, outwards: -1 } } })],
     },
-    left: ['motors-crossed'],
+    left: ['inputs-crossed', 'motors-crossed'],
   },
 ];

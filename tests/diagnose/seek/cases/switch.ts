@@ -82,7 +82,7 @@ export const switchCases: readonly Case[] = [
       axis: 'X',
       runs: [noisy(12, 1), noisy(17, 2, 12), noisy(7, 3, 17)],
     },
-    left: ['noise-trip', 'loses-steps'],
+    left: ['noise-trip', 'loses-steps', 'switch-wanders'],
   },
   {
     name: 'backs off into the switch at the other end',

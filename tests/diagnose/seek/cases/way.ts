@@ -39,13 +39,14 @@ export const wayCases: readonly Case[] = [
       'motor-stutters',
       'motor-stands-still',
       'beyond-the-dog',
+      'trip-not-taken',
       'seek-too-short',
     ],
   },
   {
     name: 'loses steps from homing to homing',
     played: { axis: 'X', runs: [onX(), ...[1, 2, 3].map((i) => again({ stands: 0.4, seed: i + 1 }))] },
-    left: ['loses-steps'],
+    left: ['loses-steps', 'switch-wanders'],
   },
   {
     name: 'crawls',
@@ -56,6 +57,7 @@ export const wayCases: readonly Case[] = [
       'motor-stutters',
       'motor-stands-still',
       'beyond-the-dog',
+      'trip-not-taken',
       'seek-too-short',
       'crawls',
     ],
