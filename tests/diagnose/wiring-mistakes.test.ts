@@ -229,6 +229,14 @@ describe('inputs that change by themselves', () => {
     );
   });
 
+  it('answer late where each press was held and told of for a moment only', () => {
+    const says = (ask: Ask) =>
+      ask.action === 'confirm' && ask.topic === 'pressed' ? ('yes' as const) : nobody(ask);
+    expect(judged({ ...healthy, a: pulsing(15_000) }, { says, checks: ['press'] })[0]).toBe(
+      'press a: limited slow-answer',
+    );
+  });
+
   it('are found by what they do while others are pressed, and cost the others nothing', () => {
     const found = judged({ ...healthy, d: pulsing(3100) }, { checks: ['press'] });
     expect(found.filter((each) => !each.includes(' d:')).every((each) => each.endsWith('proved'))).toBe(true);

@@ -145,6 +145,8 @@ function findingsOf(
   if (moves.length < item.presses.length)
     findings.push({ kind: 'misses-presses', input: by, answered: moves.length, asked: item.presses.length });
   findings.push(...polarityOf(moves, by));
+  // Held for a second, told for a moment: whoever waits for this report hears of a press when it is over.
+  if (item.briefly === 'pressed') findings.push({ kind: 'slow-answer', input: by });
   const along = movedAlong(item, by);
   if (along.length > 0) findings.push({ kind: 'moves-together', input: by, with: along });
   if (bounces(item, moves) || isRestless(item, moves, scene.presses))
