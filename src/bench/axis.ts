@@ -51,7 +51,9 @@ export class Axis {
   step(by: number, speed: number, powered: boolean): void {
     this.count += by;
     if (!powered) return;
-    for (const [number, drive] of this.drives.entries()) if (!this.waiting.has(number)) drive.turn(by, speed);
+    this.drives.forEach((drive, number) => {
+      if (!this.waiting.has(number)) drive.turn(by, speed);
+    });
   }
 
   /** The place where it stands is called `value` from now on. */

@@ -1,4 +1,4 @@
-import type { Dog, Passing } from './dog.ts';
+import type { Dog } from './dog.ts';
 import { outwardsOf } from './homing-settings.ts';
 import { Sighting } from './sighting.ts';
 import type { AxisTruth } from './truth.ts';
@@ -63,27 +63,27 @@ export class Carriage {
 
   /** Presses and frees what it stands on and off. */
   worked(speed: number): void {
-    for (const dog of this.dogs) dog.work(this.passing(dog.side, speed));
+    for (const dog of this.dogs) dog.work(this.placeOf(dog.side), speed);
     this.sighting.see(this.stands, this.isOnHome);
     if (this.sides.length > 1) this.sighting.racked = Math.max(this.sighting.racked, Math.abs(this.racked));
   }
 
   /** It stands beyond the dog of its home switch, where nothing presses it any more. */
   get isPastHome(): boolean {
-    return this.homeDogs.some((dog) => dog.isPast(this.passing(dog.side, 0)));
+    return this.dogs.some((dog) => this.isOfHome(dog) && dog.isPast(this.placeOf(dog.side)));
   }
 
   private get isOnHome(): boolean {
-    return this.homeDogs.some((dog) => dog.isOn);
+    return this.dogs.some((dog) => dog.isOn && this.isOfHome(dog));
   }
 
-  private get homeDogs(): readonly Dog[] {
-    return this.dogs.filter(({ contact }) => this.truth.homeInputs.includes(contact.input));
+  private isOfHome({ contact }: Dog): boolean {
+    return this.truth.homeInputs.includes(contact.input);
   }
 
-  private passing(side: number, speed: number): Passing {
+  private placeOf(side: number): number {
     const position = this.sides[side] ?? this.stands;
-    return { position: this.truth.turns ? oneTurn(position) : position, speed };
+    return this.truth.turns ? oneTurn(position) : position;
   }
 
   private bounded(position: number): number {

@@ -10,6 +10,8 @@ export type Push = 'hand' | 'dog' | 'bent lever' | 'stuck lever';
 /** One mechanical switch: what pushes on it, and whether its contact conducts at this moment. */
 export class Contact {
   readonly truth: SwitchTruth;
+  /** The input whose line it is on. */
+  readonly input: string;
   kind: ContactKind;
   habit: BounceHabit = sound;
   /** The blades no longer part, or no longer meet, whatever the lever does. */
@@ -30,16 +32,12 @@ export class Contact {
 
   constructor(truth: SwitchTruth, time: Timekeeper, random: Random, changed: () => void) {
     this.truth = truth;
+    this.input = truth.subject.split('/')[0] ?? '';
     this.kind = truth.contact;
     this.time = time;
     this.random = random;
     this.changed = changed;
     this.closed = this.target;
-  }
-
-  /** The input whose line it is on. */
-  get input(): string {
-    return this.truth.subject.split('/')[0] ?? '';
   }
 
   get conducts(): boolean {

@@ -1,4 +1,4 @@
-import type { Activity } from '../model/reading.ts';
+import type { Active, Activity, Level } from '../model/reading.ts';
 import type { Timekeeper } from '../model/source.ts';
 import { ms } from '../model/units.ts';
 import type { InputStage } from './input-stage.ts';
@@ -105,19 +105,24 @@ export class Controller {
 
   report(): void {
     if (!this.awake || (this.silentWhileHoming && this.activity === 'homing')) return;
-    const { levels, active, positions, speaker } = this.telling;
-    const told = this.reported;
+    const { positions, speaker } = this.telling;
     if (speaker) {
       this.speak(speaker);
       return;
+    }
+    const levels: Level[] = [];
+    const active: Active[] = [];
+    for (const stage of this.stages) {
+      if (stage.reported && this.telling.levels) levels.push(stage.level);
+      if (stage.reported && this.telling.active) active.push(stage.active);
     }
     this.send(
       writeStatus({
         seq: this.seq++,
         ms: this.clock,
         activity: this.activity,
-        levels: levels ? told.map((stage) => stage.level) : [],
-        active: active ? told.map((stage) => stage.active) : [],
+        levels,
+        active,
         positions: positions ? this.axes.map((axis) => axis.commanded) : [],
       }),
     );

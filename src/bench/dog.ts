@@ -1,12 +1,6 @@
 import type { Contact } from './contact.ts';
 import type { Dog as DogTruth } from './truth.ts';
 
-/** Who passes a dog, and how: true position in mm, speed in mm/s. */
-export interface Passing {
-  readonly position: number;
-  readonly speed: number;
-}
-
 /** What an axis carries to work one switch with; it may be bent, slip or sit elsewhere than it should. */
 export class Dog {
   readonly contact: Contact;
@@ -33,12 +27,13 @@ export class Dog {
     return this.on;
   }
 
-  isPast({ position }: Passing): boolean {
+  /** `position` mm, true. */
+  isPast(position: number): boolean {
     return this.depth(position) > this.length;
   }
 
-  /** Pushes the switch or lets go of it, as the place asks for; between the two places it stays as it was. */
-  work({ position, speed }: Passing): void {
+  /** Pushes the switch or lets go of it, as the place asks for; between the two places it stays as it was. mm, true; mm/s. */
+  work(position: number, speed: number): void {
     const depth = this.depth(position);
     // The lever springs back a little later than it was pushed, on either flank alike.
     const lag = Math.abs(this.frees - this.actuates);

@@ -13,7 +13,7 @@ export function missShareAtMost95(presses: number): Share {
 /** The middle value, or the mean of the two middle ones; undefined of nothing. */
 export function median(values: readonly number[]): number | undefined {
   if (values.length === 0) return undefined;
-  const sorted = [...values].sort((a, b) => a - b);
+  const sorted = Float64Array.from(values).sort();
   const upper = sorted[Math.floor(sorted.length / 2)] ?? 0;
   if (sorted.length % 2 === 1) return upper;
   return ((sorted[sorted.length / 2 - 1] ?? 0) + upper) / 2;

@@ -22,16 +22,27 @@ interface Left {
  * unknowns, and divided again after. Nodes named in `wanted` stay.
  */
 export function shortened(elements: readonly Stamped[], wanted: ReadonlySet<Node>): Shortened {
-  const at = new Map<Node, Set<Stamped>>();
-  const put = (element: Stamped) => {
-    for (const node of [element.from, element.to]) at.set(node, (at.get(node) ?? new Set()).add(element));
-  };
-  const take = (element: Stamped) => {
-    for (const node of [element.from, element.to]) at.get(node)?.delete(element);
-  };
-  for (const element of elements) put(element);
   const left = new Map<Node, Left>();
   const carriers = new Map<string, string>();
+  const stay = new Set(elements);
+  const at = new Map<Node, Stamped[]>();
+  const join = (node: Node, element: Stamped) => {
+    const there = at.get(node);
+    if (there) there.push(element);
+    else at.set(node, [element]);
+  };
+  const put = (element: Stamped) => {
+    stay.add(element);
+    join(element.from, element);
+    if (element.to !== element.from) join(element.to, element);
+  };
+  /** A link that was taken has one end at a node that goes with it; at the other end it makes room. */
+  const take = (element: Resistor, node: Node) => {
+    stay.delete(element);
+    const there = at.get(beyond(element, node));
+    there?.splice(there.indexOf(element), 1);
+  };
+  for (const element of elements) put(element);
   for (const node of [...at.keys()]) {
     const [first, second, more] = at.get(node) ?? [];
     if (node === ground || wanted.has(node) || more !== undefined) continue;
@@ -48,7 +59,7 @@ export function shortened(elements: readonly Stamped[], wanted: ReadonlySet<Node
     };
     left.set(node, { one, other, share: first.ohms / ohms });
     for (const each of [first, second]) {
-      take(each);
+      take(each, node);
       carriers.set(each.name, joined.name);
     }
     put(joined);
@@ -63,7 +74,7 @@ export function shortened(elements: readonly Stamped[], wanted: ReadonlySet<Node
     const next = carriers.get(name);
     return next === undefined ? name : carrier(next);
   };
-  return { elements: [...new Set([...at.values()].flatMap((set) => [...set]))], voltsAt, carrier };
+  return { elements: [...stay], voltsAt, carrier };
 }
 
 const isChainLink = (element: Stamped | undefined): element is Resistor =>

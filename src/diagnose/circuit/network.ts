@@ -86,6 +86,8 @@ export const thermalVolts = (1.380649e-23 * 300) / 1.602176634e-19;
 export const idealityFor = (volts: number, amps: number, saturation: number): number =>
   volts / (thermalVolts * Math.log(amps / saturation + 1));
 
-export const nodesOf = (network: Network): readonly Node[] => [
-  ...new Set(network.flatMap(({ from, to }) => [from, to])),
-];
+export function nodesOf(network: Network): readonly Node[] {
+  const nodes = new Set<Node>();
+  for (const { from, to } of network) nodes.add(from).add(to);
+  return [...nodes];
+}

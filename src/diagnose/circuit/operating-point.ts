@@ -114,9 +114,8 @@ function ampsBy(
   voltsAt: (node: Node) => number,
   junction: (diode: Diode) => number,
 ): (name: string) => number {
-  const byName = new Map(elements.map((each) => [each.name, each]));
   return (name) => {
-    const element = byName.get(name);
+    const element = elements.find((each) => each.name === name);
     if (element === undefined) return 0;
     if (element.kind === 'diode') return junctionAmps(element, junction(element));
     if (element.kind === 'current') return element.amps;

@@ -38,7 +38,6 @@ const wanted: ReadonlySet<Node> = new Set(['pin', 'neighbour pin']);
 /** Direct-current operating point by modified nodal analysis, Newton's steps for the junctions. A floating node is a result. */
 export function solve(network: Network, unit: UnitPosition = middling): Solution {
   const held = heldNodes(network);
-  const floating = nodesOf(network).filter((node) => !held.has(node));
   const within = network.filter(({ from, to }) => held.has(from) && held.has(to));
   const controlled = within.filter(
     (each): each is Switch => each.kind === 'switch' && each.when !== undefined,
@@ -52,7 +51,9 @@ export function solve(network: Network, unit: UnitPosition = middling): Solution
     if (settled || round === mostRounds)
       return {
         ...point,
-        floating,
+        get floating() {
+          return nodesOf(network).filter((node) => !held.has(node));
+        },
         hangs: controlled.some((each) => each.closed && hangs(each, point)),
         settled,
       };
@@ -75,12 +76,11 @@ function resolved({ name, from, to, closed, ...more }: Switch, works: ReadonlyMa
 
 function pointWithin(stamped: readonly Stamped[], held: ReadonlySet<Node>): Held {
   const point: Point = operatingPoint(stamped, wanted);
-  const ends = new Map(stamped.map(({ name, from, to }) => [name, [from, to] as const]));
   return {
     voltsAt: (node) => (held.has(node) ? point.voltsAt(node) : undefined),
     ampsIn: point.ampsIn,
     wattsIn: (name) => {
-      const [from, to] = ends.get(name) ?? ['0 V', '0 V'];
+      const { from, to } = stamped.find((each) => each.name === name) ?? { from: '0 V', to: '0 V' };
       return (point.voltsAt(from) - point.voltsAt(to)) * point.ampsIn(name);
     },
     sourceOhms: (node) => {

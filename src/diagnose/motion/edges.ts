@@ -48,6 +48,11 @@ export function inputEdges(
     if (reading.kind === 'edge' && reading.input === input) stamps.push(reading);
     if (reading.kind === 'gap') [before, stamps] = [undefined, []];
     if (reading.kind !== 'status') continue;
+    if (before && tellsTheSame(before, reading)) {
+      before = reading;
+      stamps = [];
+      continue;
+    }
     const now = conditionOf(stateIn(reading, input), rest);
     if (now === 'unknown') continue;
     const was = before && conditionOf(stateIn(before, input), rest);
@@ -66,6 +71,13 @@ export function inputEdges(
   }
   return edges;
 }
+
+/** A stream whose inputs stand still hands over the same lists again. */
+const tellsTheSame = (before: StatusReading, now: StatusReading): boolean =>
+  before.segment === now.segment &&
+  before.inputs === now.inputs &&
+  before.levels === now.levels &&
+  before.active === now.active;
 
 function edgeBetween(
   before: StatusReading,

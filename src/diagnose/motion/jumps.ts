@@ -32,33 +32,48 @@ export function jumpsIn(samples: readonly AxisSample[], abilities: Abilities): r
   const usual = usualPeriod(samples) / 1000;
   // Two reports may be stamped closer together than they were taken; a usual period is granted to each.
   const seconds = (i: number) => Math.max(((samples[i]?.at ?? 0) - (samples[i - 1]?.at ?? 0)) / 1000, usual);
-  const gone = (i: number) =>
-    Math.abs((samples[i]?.position ?? Number.NaN) - (samples[i - 1]?.position ?? Number.NaN));
-  return samples.flatMap((sample, i) => {
+  const speeds = samples.map(
+    (sample, i) => Math.abs(sample.position - (samples[i - 1]?.position ?? Number.NaN)) / seconds(i),
+  );
+  const jumps: Jump[] = [];
+  for (const [i, sample] of samples.entries()) {
     const before = samples[i - 1];
-    if (!before) return [];
+    if (!before) continue;
     const by = (sample.position - before.position) as Mm;
-    if (before.segment !== sample.segment) return [{ before: i - 1, by }];
-    const speeds = [i - 2, i - 1, i + 1, i + 2].map((k) => gone(k) / seconds(k)).filter(Number.isFinite);
-    return Math.abs(by) > farthest(speeds, seconds(i), abilities) ? [{ before: i - 1, by }] : [];
-  });
+    const isFar = Math.abs(by) > farthest(fastestAround(speeds, i), seconds(i), abilities);
+    if (before.segment !== sample.segment || isFar) jumps.push({ before: i - 1, by });
+  }
+  return jumps;
+}
+
+const around = [-2, -1, 1, 2] as const;
+
+/** The fastest of the two spans before and the two after; undefined where one of them is not known. */
+function fastestAround(speeds: readonly number[], at: number): number | undefined {
+  let fastest = 0;
+  for (const off of around) {
+    const speed = speeds[at + off];
+    if (speed === undefined || !Number.isFinite(speed)) return undefined;
+    fastest = Math.max(fastest, speed);
+  }
+  return fastest;
 }
 
 function farthest(
-  speeds: readonly number[],
+  fastest: number | undefined,
   seconds: number,
   { step, rapid, acceleration }: Abilities,
 ): number {
   const travelled = impossibleSpeed(rapid) * seconds;
-  if (speeds.length < 4) return travelled;
-  const around = Math.max(...speeds) * lateReports * seconds;
-  return Math.min(travelled, around + (fiercest(acceleration) * seconds ** 2) / 4 + step * resetSteps);
+  if (fastest === undefined) return travelled;
+  const gone = fastest * lateReports * seconds;
+  return Math.min(travelled, gone + (fiercest(acceleration) * seconds ** 2) / 4 + step * resetSteps);
 }
 
 /** The middle time between two reports, ms; 0 of fewer than two. */
 export function usualPeriod(samples: readonly AxisSample[]): number {
-  const periods = samples.slice(1).map((sample, i) => sample.at - (samples[i]?.at ?? sample.at));
-  const sorted = periods.filter((period) => period > 0).sort((a, b) => a - b);
+  const periods = samples.map((sample, i) => sample.at - (samples[i - 1]?.at ?? sample.at));
+  const sorted = Float64Array.from(periods.filter((period) => period > 0)).sort();
   return sorted[Math.floor(sorted.length / 2)] ?? 0;
 }
 

@@ -21,11 +21,27 @@ export function axisSample(status: StatusReading, axis: string): AxisSample | un
   return { arrived, at, segment, position, activity, lost };
 }
 
+/** Windows do not change; what was read out of one is kept with it. */
+const tracks = new WeakMap<Window, Map<string, readonly AxisSample[]>>();
+
 /** Every reported position of one axis in a window, the last one before it first. */
 export function axisTrack(window: Window, axis: string): readonly AxisSample[] {
-  const statuses = window.readings.filter((reading) => reading.kind === 'status');
-  const all = window.lead ? [window.lead, ...statuses] : statuses;
-  return all.flatMap((status) => axisSample(status, axis) ?? []);
+  const ofWindow = tracks.get(window) ?? new Map<string, readonly AxisSample[]>();
+  tracks.set(window, ofWindow);
+  const samples = ofWindow.get(axis) ?? readTrack(window, axis);
+  ofWindow.set(axis, samples);
+  return samples;
+}
+
+function readTrack({ lead, readings }: Window, axis: string): readonly AxisSample[] {
+  const samples: AxisSample[] = [];
+  const add = (status: StatusReading) => {
+    const sample = axisSample(status, axis);
+    if (sample) samples.push(sample);
+  };
+  if (lead) add(lead);
+  for (const reading of readings) if (reading.kind === 'status') add(reading);
+  return samples;
 }
 
 /** The axes a window reports positions of, in the order of the stream. */

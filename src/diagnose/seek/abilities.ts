@@ -11,7 +11,8 @@ export function abilitiesOf(
   axis: Axis,
   seen: readonly Window[],
 ): Abilities & { readonly gridKnown: boolean } {
-  const samples = seen.flatMap((window) => axisTrack(window, axis.letter));
+  const tracks = seen.map((window) => axisTrack(window, axis.letter));
+  const samples = tracks.length === 1 ? (tracks[0] ?? []) : tracks.flat();
   return {
     step: positionStep(samples, axis.step),
     rapid: axis.rapid,

@@ -12,17 +12,22 @@ export class Streaks {
   /** Inputs that became operated while their own axis was on its way. */
   private readonly excused = new Set<InputName>();
   private readonly pivots = new Map<string, { readonly position: number; readonly report: number }>();
+  private readonly watched: readonly InputName[];
+  private readonly otherAxes: readonly string[];
   private reports = 0;
 
   constructor(expected: SeekExpectation) {
     this.expected = expected;
+    const { inputs, others } = expected;
+    this.watched = [...inputs, ...others.map((each) => each.input)];
+    this.otherAxes = [...new Set(others.flatMap((each) => each.axis ?? []))];
   }
 
   take(report: StatusReading): void {
     this.reports++;
-    const { inputs, others, rest } = this.expected;
-    for (const axis of new Set(others.flatMap((each) => each.axis ?? []))) this.follow(report, axis);
-    for (const input of [...inputs, ...others.map((each) => each.input)]) {
+    const { others, rest } = this.expected;
+    for (const axis of this.otherAxes) this.follow(report, axis);
+    for (const input of this.watched) {
       const isOperated = conditionOf(stateIn(report, input), rest[input]) === 'operated';
       this.lengths.set(input, isOperated ? this.of(input) + 1 : 0);
       if (!isOperated) this.excused.delete(input);
@@ -42,9 +47,9 @@ export class Streaks {
 
   /** Inputs that should have stayed free and have been operated for `least` reports, but for no longer than the last `within`. */
   wrong(least: number, within: number): readonly InputName[] {
-    return this.expected.others
-      .map(({ input }) => input)
-      .filter((input) => this.of(input) >= least && this.of(input) <= within && !this.excused.has(input));
+    return this.expected.others.flatMap(({ input }) =>
+      this.of(input) >= least && this.of(input) <= within && !this.excused.has(input) ? [input] : [],
+    );
   }
 
   forget(): void {

@@ -1,8 +1,9 @@
-import type { GapWhy, Reading, UnreadableWhy } from '../../model/reading.ts';
+import type { GapWhy, Reading, StatusReading, UnreadableWhy } from '../../model/reading.ts';
 import { type Millis, ms } from '../../model/units.ts';
 import { declarations } from './declarations.ts';
 import type { Decoder } from './decoder.ts';
 import { readSentence } from './native-sentences.ts';
+import { type Piece, pieceOf } from './quick-fields.ts';
 import { QuickStatus } from './quick-status.ts';
 import { perItem, readingOfEdge, readingOfStatus, readingOfVolts, statusReading } from './reports.ts';
 import type { Sentence } from './sentence.ts';
@@ -10,6 +11,9 @@ import { steps } from './steps.ts';
 
 /** A declaration comes every 5 s: a report that waited longer for one waited in vain. */
 const longestWait = ms(6000);
+/** Longer ones are no sentences. Bytes. */
+const longestLine = 240;
+const LF = 0x0a;
 /** Reports held at most, whatever the stream does: 6 s at more than a thousand a second. */
 const mostHeld = 8192;
 
@@ -23,6 +27,7 @@ export function nativeDecoder(): Decoder {
   const clock = steps();
   const status = new QuickStatus();
   const held: Held[] = [];
+  const line = pieceOf(longestLine);
   let segment = 0;
   let heard = false;
 
@@ -89,24 +94,35 @@ export function nativeDecoder(): Decoder {
     return giveUp(held.length < mostHeld ? tooOld : Math.max(tooOld, mostHeld / 4));
   };
 
+  /** A sound status of the declaration in force, with nothing waiting before it: nearly every line. */
+  const quickly = (arrived: Millis, piece: Piece, from: number): StatusReading | undefined => {
+    const declared = book.current;
+    if (declared === undefined || held.length > 0 || !status.read(piece, from)) return undefined;
+    const positions = perItem(status.positions, declared.axes.length);
+    if (positions === undefined || status.levels.length !== declared.inputs.length) return undefined;
+    const lost = clock.next(status.seq, status.ms, arrived);
+    if (lost < 0) return undefined;
+    heard = true;
+    return statusReading(status, positions, declared, arrived, clock.now, segment, lost);
+  };
+
+  const asPiece = (text: string): Piece => {
+    line.bytes.write(`${text}\n`, 'latin1');
+    // An LF within a line is written with an escape, and read as no end.
+    if (line.bytes.indexOf(LF) < text.length) line.bytes[0] = LF;
+    return line;
+  };
+
   return {
     quick: {
-      status(arrived, piece, from) {
-        // A sound status of the declaration in force, with nothing waiting before it: nearly every line.
-        const declared = book.current;
-        if (declared === undefined || held.length > 0 || !status.read(piece, from)) return undefined;
-        const positions = perItem(status.positions, declared.axes.length);
-        if (positions === undefined || status.levels.length !== declared.inputs.length) return undefined;
-        const lost = clock.next(status.seq, status.ms, arrived);
-        if (lost < 0) return undefined;
-        heard = true;
-        return statusReading(status, positions, declared, arrived, clock.now, segment, lost);
-      },
+      status: quickly,
       get end() {
         return status.end;
       },
     },
     decode({ arrived, text, cut }) {
+      const soon = cut === 0 && text.length < longestLine ? quickly(arrived, asPiece(text), 0) : undefined;
+      if (soon) return [soon];
       const expired = expire(arrived);
       const found = readSentence(text, cut);
       if (found.kind === 'unreadable') held.push({ arrived, why: found.why });

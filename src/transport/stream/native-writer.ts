@@ -42,12 +42,11 @@ export function writeStatus(
   },
 ): string {
   const decimals = status.decimals ?? 3;
-  const positions = status.positions.map((at) => (at === undefined ? '' : at.toFixed(decimals)));
   const activity = status.activity === '?' ? '' : status.activity;
-  const fields = [wrapped(status.seq, 16), wrapped(status.ms, 32), activity];
-  return sentence(
-    ['PTWRS', ...fields, status.levels.join(''), status.active.join(''), ...positions].join(','),
-  );
+  let body = `PTWRS,${wrapped(status.seq, 16)},${wrapped(status.ms, 32)},${activity}`;
+  body += `,${status.levels.join('')},${status.active.join('')}`;
+  for (const at of status.positions) body += at === undefined ? ',' : `,${at.toFixed(decimals)}`;
+  return sentence(body);
 }
 
 /** One edge of the input with this index; `us` on the clock of which `ms` is the thousandth part, wrapped here at 2^32. */
@@ -69,7 +68,8 @@ export function sentence(body: string): string {
 const framedLength = (body: string) => body.length + '$*hh\r\n'.length;
 
 /** A counter of `bits` bits at its value after any number of turns. */
-const wrapped = (value: number, bits: number) => {
-  const turn = 2 ** bits;
+const wrapped = (value: number, bits: 16 | 32) => {
+  const turn = turns[bits];
   return ((Math.floor(value) % turn) + turn) % turn;
 };
+const turns = { 16: 2 ** 16, 32: 2 ** 32 } as const;
