@@ -1,7 +1,7 @@
 import type { Machine } from '../model/machine.ts';
 import { allSwitches } from '../model/machine.ts';
 import { ToolError } from '../model/tool-error.ts';
-import { type CheckName, checkNames } from '../model/verdict.ts';
+import type { CheckName } from '../model/verdict.ts';
 import { visible } from '../model/visible.ts';
 import { listed } from '../words/figures.ts';
 
@@ -40,16 +40,15 @@ export const namesIn = (given: readonly string[]): readonly string[] => [
   ),
 ];
 
-/** The checks asked for, in the order of the house; `all`, or none at all, are all this version has. */
+/** The checks asked for, in the order of the house; `all`, or none at all, are all that a guided session has. */
 export function checksOption(given: readonly string[], has: readonly CheckName[]): readonly CheckName[] {
   const names = namesIn(given);
   if (given.length === 0 || names.includes('all')) return has;
   for (const name of names) {
     if (has.some((each) => each === name)) continue;
-    const later = checkNames.some((each) => each === name);
-    throw later
-      ? new ToolError('wrong-usage', `The check ${name} is not in this version.`, `There are ${listed(has)}.`)
-      : wrong('checks', name, `There are ${listed(has)}.`);
+    if (name !== 'soak') throw wrong('checks', name, `There are ${listed(has)}.`);
+    const found = 'The check soak is no part of a guided session: it counts false trips with nobody near.';
+    throw new ToolError('wrong-usage', found, 'Run watch with --soak, such as --soak 8h.');
   }
   if (names.length === 0) throw wrong('checks', given.join(','), `There are ${listed(has)}.`);
   return has.filter((each) => names.includes(each));

@@ -50,5 +50,4 @@ export type Missing =
   | 'speeds-unknown'
   | 'room-unknown'
   | 'stop-not-seen'
-  | 'lengths-missing'
-  | 'no-such-check-yet';
+  | 'lengths-missing';

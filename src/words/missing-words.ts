@@ -56,5 +56,4 @@ export const missingWords = {
   'stop-not-seen': 'no stop at the switch was seen; the numbers of the file alone show nothing',
   'room-unknown': 'neither the overtravel of the switch nor the way to the hard stop is known',
   'lengths-missing': 'two measured lengths are needed, and each way',
-  'no-such-check-yet': 'this version has no such check',
 } satisfies Record<Missing, string>;

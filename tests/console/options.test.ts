@@ -34,11 +34,11 @@ describe('options', () => {
     expect(refused(() => countOption('presses', text, 1, 30))).toContain('from 1 to 30');
   });
 
-  it('takes checks in any spelling of a list, in the order of the house, and tells those of later versions apart', () => {
+  it('takes checks in any spelling of a list, in the order of the house, and says where a soak is done', () => {
     const has = ['rest', 'press', 'open-wire', 'stop'] as const;
     expect(checksOption(['stop, rest', 'press'], has)).toEqual(['rest', 'press', 'stop']);
     expect(checksOption([], has)).toEqual(has);
-    expect(refused(() => checksOption(['homing'], has))).toContain('homing is not in this version');
+    expect(refused(() => checksOption(['soak'], has))).toContain('watch with --soak');
     expect(refused(() => checksOption(['pres'], has))).toContain('not understood');
     expect(refused(() => checksOption([','], has))).toContain('not understood');
   });

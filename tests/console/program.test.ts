@@ -45,7 +45,7 @@ describe('exit codes', () => {
     [['commission', '--operator', 'lines', '--port', 'bench', '--stream', 'a.yaml'], /cannot be read/],
     [
       ['commission', '--operator', 'lines', '--port', 'bench', '--checks', 'soak'],
-      /soak is not in this version/,
+      /soak is no part of a guided session/,
     ],
     [['commission', '--operator', 'lines', '--port', 'bench', '--only', 'w-home'], /--only w-home/],
     [['commission', '--operator', 'lines', '--port', 'bench', '--presses', '0'], /whole number from 1 to 30/],
