@@ -92,6 +92,8 @@ export interface FirstMove {
   readonly back?: FirstMove['tool'];
   /** Another axis moved in its place; asked only where this one did not. */
   readonly other?: boolean;
+  /** Which one, and its way as it counts; absent where nobody saw. */
+  readonly otherWay?: { readonly axis: AxisLetter; readonly tool: 'positive' | 'negative' };
 }
 
 /** What was settled in this session about letting anything move. */

@@ -49,12 +49,23 @@ describe('each planted fault of motion is found, and nothing else', () => {
     60_000,
   );
 
-  it('names crossed motors from the axis that moved', async () => {
+  it('names crossed motors from the axis that moved, and the frame that two exchanged axes come to', async () => {
     const outcome = await motionSession({ fault: 'motors-crossed:X,Y', only: ['x-home', 'y-home', 'stop'] });
-    expect(motionFound(outcome).slice(0, 2)).toEqual([
+    expect(motionFound(outcome).slice(0, 3)).toEqual([
       'seek X: failed other-axis-moves(motors-crossed)',
       'seek Y: failed other-axis-moves(motors-crossed)',
+      'seek axes: failed other-axis-moves(motors-crossed) other-axis-moves(motors-crossed)',
     ]);
+    // A permutation of two rows of the unit matrix has the determinant −1.
+    const { frame } = outcome.facts.verdicts.find(({ subject }) => subject === 'axes')?.facts ?? {};
+    expect(frame).toMatchObject({
+      says: 'mirrored',
+      determinant: -1,
+      ways: [
+        { commanded: 'X', axis: 'Y', sign: 1 },
+        { commanded: 'Y', axis: 'X', sign: 1 },
+      ],
+    });
   }, 60_000);
 });
 

@@ -60,6 +60,7 @@ function judge(kept: readonly SeekKept[], scene: Scene): readonly Verdict[] {
     items.map((item) => ({
       axis: item.axis,
       judged: item.runs.length > 0 ? seekJudgement(item, scene.machine) : undefined,
+      first: item.first,
     })),
     scene.machine,
     motionOf(kept, scene),

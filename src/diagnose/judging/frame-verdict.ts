@@ -1,7 +1,7 @@
 import type { Finding } from '../../model/finding.ts';
 import type { Machine } from '../../model/machine.ts';
 import type { AxisWay, FrameFacts } from '../../model/motion-facts.ts';
-import type { MotionKnown } from '../../model/procedure.ts';
+import type { FirstMove, MotionKnown } from '../../model/procedure.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
 import { type FrameMap, frameOf, type LinearAxis } from '../frame/frame.ts';
 import type { SeekJudgement } from '../seek/judge.ts';
@@ -11,6 +11,7 @@ import { statusOf } from './status.ts';
 export interface WayKnown {
   readonly axis: string;
   readonly judged: SeekJudgement | undefined;
+  readonly first?: FirstMove | undefined;
 }
 
 const isLinear = (axis: string): axis is LinearAxis => axis === 'X' || axis === 'Y' || axis === 'Z';
@@ -46,7 +47,12 @@ export function judgeFrame(
 }
 
 function waysOf(known: readonly WayKnown[]): readonly AxisWay[] {
-  return known.flatMap(({ axis, judged }) => {
+  return known.flatMap(({ axis, judged, first }): readonly AxisWay[] => {
+    const other = first?.otherWay;
+    if (other && isLinear(axis) && isLinear(other.axis) && first.commanded !== undefined) {
+      const sign = (other.tool === 'positive') === (first.commanded === 1) ? 1 : -1;
+      return [{ commanded: axis, axis: other.axis, sign, evidence: 'told' }];
+    }
     if (!isLinear(axis) || !judged?.direction.known || judged.features.movedAxis === 'other') return [];
     const { sign, evidence } = judged.direction;
     return [{ commanded: axis, axis, sign, evidence }];
@@ -65,7 +71,10 @@ function frameFacts(ways: readonly AxisWay[]): FrameFacts {
 
 const hasFrame = ({ determinant }: FrameFacts): boolean => determinant !== undefined;
 
+/** What makes a frame left-handed: each axis that goes the other way, and each whose motor is another one's. */
 const mirrorsOf = (ways: readonly AxisWay[]): readonly Finding[] =>
-  ways
-    .filter(({ sign }) => sign === -1)
-    .map(({ commanded }) => ({ kind: 'mirrored', axis: commanded, candidates: [], apart: [] }) as const);
+  ways.flatMap(({ commanded, axis, sign }): readonly Finding[] => {
+    if (axis !== commanded)
+      return [{ kind: 'other-axis-moves', axis: commanded, candidates: ['motors-crossed'], apart: [] }];
+    return sign === -1 ? [{ kind: 'mirrored', axis: commanded, candidates: [], apart: [] }] : [];
+  });

@@ -41,7 +41,10 @@ export function* moveFirst(
   if (tool === 'none') {
     const ask = { check, action: 'look', topic: 'moved-other', axis: letter, seconds: timeToAnswer } as const;
     const { answer } = yield* untilUnbroken(ask, latest);
-    if (answer === 'yes') return { window, commanded, tool, other: true };
+    if (answer === 'yes') {
+      const otherWay = yield* otherSeen(check, letter, scene, latest);
+      return { window, commanded, tool, other: true, ...(otherWay && { otherWay }) };
+    }
   }
   const direction = away === 'positive' ? 'negative' : 'positive';
   const returned = yield* put({ ...ask, direction }, latest);
@@ -51,6 +54,21 @@ export function* moveFirst(
   return isAgainst
     ? { window, commanded, tool, back: yield* toolSeen(check, letter, latest) }
     : { window, commanded, tool };
+}
+
+/** Asked axis by axis: the first that the tool went along is the one whose motor was driven. */
+function* otherSeen(
+  check: CheckName,
+  letter: AxisLetter,
+  { machine }: Scene,
+  latest: Latest,
+): Asking<FirstMove['otherWay']> {
+  for (const { letter: axis, kind } of machine.axes) {
+    if (axis === letter || kind === 'rotary') continue;
+    const tool = yield* toolSeen(check, axis, latest);
+    if (tool === 'positive' || tool === 'negative') return { axis, tool };
+  }
+  return undefined;
 }
 
 function* toolSeen(check: CheckName, axis: AxisLetter, latest: Latest): Asking<FirstMove['tool']> {
