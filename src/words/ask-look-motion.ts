@@ -61,9 +61,9 @@ const looks = {
     short: `Did another axis than ${axis} move?`,
   }),
   racked: (axis) => ({
-    text: `Was the beam of ${axis} pulled out of square, one side ahead of the other? Answer yes or no.`,
+    text: `Was the gantry of ${axis} pulled out of square, one side ahead of the other? Answer yes or no.`,
     cautions: cautions('stayClear', 'leaveIt'),
-    short: `Was the beam of ${axis} twisted?`,
+    short: `Was the gantry of ${axis} twisted?`,
   }),
 } satisfies Record<MotionTopic, (axis: string, machine: Machine) => AskWords>;
 

@@ -9,7 +9,7 @@ type Of<Action extends Ask['action']> = Extract<Ask, { readonly action: Action }
 function lateText(late: Late | undefined, isRotary: boolean): string {
   if (!late) return '';
   const unit = isRotary ? 'degrees' : 'mm';
-  const way = late.by === undefined ? '' : `, and so by ${late.by} ${unit} of way`;
+  const way = late.by === undefined ? '' : `, about ${late.by} ${unit} of travel`;
   return ` Do not wait for me: I may be late by two reports, ${late.after} ms${way}.`;
 }
 
@@ -52,8 +52,8 @@ export function wayFreeWords({ axis }: Of<'confirm'>, machine: Machine): AskWord
         ? 'in the middle of its travel'
         : 'at least 50 mm free on both sides';
   return {
-    text: `Is the way of ${letter} free: ${room}, off its switches, no tool in, spindle off, no work and no clamp in reach, every prop taken out? Answer yes only after you have looked.`,
+    text: `Is the path of ${letter} clear: ${room}, off its switches, no tool in, spindle off, no work and no clamp in reach, every prop taken out? Answer yes only after you have looked.`,
     cautions: [...cautions('listens', 'stayClear', 'clothing'), dropCaution(machine)],
-    short: `Is the way of ${letter} free, both ways?`,
+    short: `Is the path of ${letter} clear, both ways?`,
   };
 }

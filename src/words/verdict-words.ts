@@ -52,7 +52,7 @@ export const checkWords = {
   rest: {
     title: 'Rest',
     question: 'Is each input quiet with hands off?',
-    untested: 'An input that flickers may stop the machine for nothing, or hide a press.',
+    untested: 'An input that flickers may stop the machine without cause, or hide a press.',
   },
   press: {
     title: 'Press',
@@ -101,7 +101,7 @@ export const checkWords = {
   },
   soak: {
     title: 'Soak',
-    question: 'How often does an input trip for nothing over hours?',
+    question: 'How often does an input trip without cause over hours?',
     untested: 'Rare false trips would not have been seen in so short a time.',
   },
   troubleshoot: {

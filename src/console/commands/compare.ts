@@ -3,7 +3,7 @@ import type { Run } from './flags.ts';
 
 export const compareCommand = (done: Run): Command =>
   new Command('compare')
-    .description('what changed between two sessions, and what that suggests; leaves with 1 where they differ')
+    .description('what changed between two sessions, and what that suggests; exits with 1 where they differ')
     .argument('<old>', 'the older session: its folder, or the file report --bundle made of it')
     .argument('<new>', 'the newer one')
     .option('--json', 'as one JSON object')

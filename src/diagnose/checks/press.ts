@@ -2,7 +2,8 @@ import type { InputName, Subject, Switch } from '../../model/machine.ts';
 import type { Check, Known, Procedure, Scene } from '../../model/procedure.ts';
 import { type SideClash, sideClashes } from '../../model/side-clash.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
-import { answeringInput, judgePresses, type PressEvidence } from '../judging/presses.ts';
+import { answeringInput, type PressEvidence } from '../judging/press-evidence.ts';
+import { judgePresses } from '../judging/presses.ts';
 import { shiftedPlugs } from '../judging/shifted-plug.ts';
 import { withoutEvidence } from '../judging/status.ts';
 import { withoutStrays } from '../judging/strays.ts';
@@ -32,7 +33,7 @@ function* gather(scene: Scene): Procedure<PressItem> {
   if (flickers.length > 0) yield { keep: { flickers } };
   const deaf = [...scene.known.flickering, ...flickers];
   for (const each of switchesAsked(scene)) {
-    if (missing) yield { keep: { subject: each.subject, missing, rest: 'at-rest', presses: [], asked: 0 } };
+    if (missing) yield { keep: { subject: each.subject, missing, rest: undefined, presses: [], asked: 0 } };
     else if (deaf.includes(each.input)) yield { keep: flickering(each) };
     else yield { keep: yield* pressSwitch(each, deaf, scene, latest) };
   }
@@ -42,7 +43,7 @@ function* gather(scene: Scene): Procedure<PressItem> {
 const flickering = ({ subject }: Switch): PressEvidence => ({
   subject,
   flickers: true,
-  rest: 'at-rest',
+  rest: undefined,
   presses: [],
   asked: 0,
 });

@@ -1,37 +1,12 @@
-import type { Finding } from '../../model/finding.ts';
-import { type InputName, inputOf, type Subject, type Switch } from '../../model/machine.ts';
+import type { Finding, FindingKind } from '../../model/finding.ts';
+import type { InputName, Switch } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
 import { missShareAtMost95 } from '../../model/statistics.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
-import { cleanEdges, slowestForBounce } from '../limits.ts';
 import type { Pressed } from '../procedures/press-once.ts';
-import type { RestCheck } from '../procedures/rest-must-be-rest.ts';
-import type { Excursion } from '../signal/excursion.ts';
+import { answeringInput, answersOf, type PressEvidence } from './press-evidence.ts';
+import { findingsOf, restActive } from './press-findings.ts';
 import { evidenceOfPresses, statusOf, withoutEvidence } from './status.ts';
-
-/** All presses of one switch. */
-export interface PressEvidence {
-  readonly subject: Subject;
-  readonly flickers?: true;
-  readonly missing?: Missing;
-  readonly rest: RestCheck;
-  readonly presses: readonly Pressed[];
-  readonly asked: number;
-  /** What the person said of answers too brief for a held press. */
-  readonly briefly?: 'pressed' | 'not-pressed' | 'unsure';
-}
-
-/** The one input that answered the presses of a switch: its own where it did, else the one that answered every time. */
-export function answeringInput({ presses }: PressEvidence, { input }: Switch): InputName | undefined {
-  const answered = presses.filter((each) => each.moved.length > 0);
-  if (answered.length === 0) return undefined;
-  const always = (candidate: InputName) =>
-    answered.every((each) => each.moved.some((moved) => moved.input === candidate));
-  if (always(input)) return input;
-  if (answered.some((each) => each.moved.some((moved) => moved.input === input))) return undefined;
-  const first = answered[0]?.moved.map((each) => each.input) ?? [];
-  return first.find(always);
-}
 
 /** The judge of presses, one switch at a time; `shifted` comes from looking at all of a plug at once. */
 export function judgePresses(
@@ -75,10 +50,7 @@ export function judgePresses(
 }
 
 /** What the row would say if the rest level were known to be rest. */
-const rowKinds: ReadonlySet<string> = new Set(['polarity-reversed', 'stuck-active', 'chain-blocked']);
-
-const answersOf = (item: PressEvidence, input: InputName): number =>
-  item.presses.filter((each) => each.moved.some((moved) => moved.input === input)).length;
+const rowKinds: ReadonlySet<FindingKind> = new Set(['polarity-reversed', 'stuck-active', 'chain-blocked']);
 
 const failedFlickering = (
   of: Pick<Verdict, 'check' | 'subject'>,
@@ -121,82 +93,4 @@ function factsOf(
     ...(by && by !== own && { answeredBy: by }),
     ...(item.presses.some((each) => each.halted) && { controllerActed: true }),
   };
-}
-
-function restActive(item: PressEvidence, input: InputName, scene: Scene): string | undefined {
-  const moved = item.presses.flatMap((each) => each.moved).find((each) => each.input === input);
-  if (moved) return moved.rest.active;
-  const point = item.presses[0]?.trace.signals.find((each) => each.input === input)?.points[0];
-  const index = scene.now?.inputs.indexOf(input) ?? -1;
-  return point?.active ?? scene.now?.active[index];
-}
-
-function findingsOf(
-  item: PressEvidence,
-  pressed: Switch,
-  scene: Scene,
-  by: InputName | undefined,
-): readonly Finding[] {
-  const { input } = pressed;
-  const moves = item.presses.flatMap((each) => each.moved.filter((moved) => moved.input === by));
-  if (!by) return unanswered(item, pressed, scene);
-  const findings: Finding[] = [];
-  if (by !== input) findings.push({ kind: 'answers-elsewhere', input, answeredBy: by });
-  if (moves.length < item.presses.length)
-    findings.push({ kind: 'misses-presses', input: by, answered: moves.length, asked: item.presses.length });
-  findings.push(...polarityOf(moves, by));
-  // Held for a second, told for a moment: whoever waits for this report hears of a press when it is over.
-  if (item.briefly === 'pressed') findings.push({ kind: 'slow-answer', input: by });
-  const along = movedAlong(item, by);
-  if (along.length > 0) findings.push({ kind: 'moves-together', input: by, with: along });
-  if (bounces(item, moves) || isRestless(item, moves, scene.presses))
-    findings.push({ kind: 'chatters', input: by, edges: Math.max(...moves.map((each) => each.edges)) });
-  if (item.presses.some((each) => each.stuck.includes(by)) && !pressed.duty.includes('stop'))
-    findings.push({ kind: 'sticks', input: by });
-  return findings;
-}
-
-function unanswered(item: PressEvidence, { input, subject }: Switch, scene: Scene): readonly Finding[] {
-  const own = answersOf(item, input);
-  if (own > 0) return [{ kind: 'misses-presses', input, answered: own, asked: item.presses.length }];
-  if (restActive(item, input, scene) !== '1') return [{ kind: 'never-changes', input }];
-  const others =
-    inputOf(scene.machine, input)
-      ?.switches.map((each) => each.subject)
-      .filter((each) => each !== subject) ?? [];
-  const blocked: readonly Finding[] = others.length > 0 ? [{ kind: 'chain-blocked', input, others }] : [];
-  return [{ kind: 'stuck-active', input }, ...blocked];
-}
-
-/** Which way the input went: to active is right, away from it is the setting upside down; where only levels come, nobody can tell. */
-export function polarityOf(moves: readonly Excursion[], input: InputName): readonly Finding[] {
-  if (moves.some((each) => each.levelOnly)) return [{ kind: 'not-enabled', input }];
-  if (moves.some((each) => each.rest.active === '1' && each.away.active === '0'))
-    return [{ kind: 'polarity-reversed', input }];
-  if (moves.every((each) => each.rest.active === '?')) return [{ kind: 'polarity-unknown', input }];
-  return [];
-}
-
-/** Inputs that moved with the answering one every time it did. */
-function movedAlong({ presses }: PressEvidence, by: InputName): readonly InputName[] {
-  const answered = presses.filter((each) => each.moved.some((moved) => moved.input === by));
-  const others = answered[0]?.moved.map((each) => each.input).filter((each) => each !== by) ?? [];
-  return others.filter((other) =>
-    answered.every((each) => each.moved.some((moved) => moved.input === other)),
-  );
-}
-
-/**
- * More than one change and one back: once may be a finger that slipped, where as many presses again came clean after
- * it; twice is the contact or its wire.
- */
-function isRestless(item: PressEvidence, moves: readonly Excursion[], asked: number): boolean {
-  const unclean = moves.filter((each) => each.edges > cleanEdges).length;
-  return unclean > 1 || (unclean === 1 && item.presses.length < 2 * asked);
-}
-
-/** Bounce is claimed only where the stream is fast enough to have shown it. */
-function bounces(item: PressEvidence, moves: readonly Excursion[]): boolean {
-  const fast = item.presses.every((each) => each.resolution && each.resolution.median <= slowestForBounce);
-  return fast && moves.some((each) => each.bounces > 0);
 }

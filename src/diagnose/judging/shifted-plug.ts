@@ -1,7 +1,7 @@
 import type { Finding } from '../../model/finding.ts';
 import { inputOf, type Subject, switchOf } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
-import { answeringInput, type PressEvidence } from './presses.ts';
+import { answeringInput, type PressEvidence } from './press-evidence.ts';
 
 /**
  * A plug pushed on one pin off: every switch of it that answers does so on the input the same number of places further along. Two

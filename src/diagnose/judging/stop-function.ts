@@ -3,7 +3,7 @@ import type { Finding } from '../../model/finding.ts';
 import type { InputName, Subject } from '../../model/machine.ts';
 import type { Missing, Trace, Verdict } from '../../model/verdict.ts';
 import type { Excursion } from '../signal/excursion.ts';
-import { polarityOf } from './presses.ts';
+import { polarityOf } from './press-findings.ts';
 import { statusOf, withoutEvidence } from './status.ts';
 
 export interface StopEvidence {

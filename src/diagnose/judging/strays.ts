@@ -1,7 +1,7 @@
 import { type InputName, switchOf } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
 import { pressAtShortest, straysAtMost } from '../limits.ts';
-import { answeringInput, type PressEvidence } from './presses.ts';
+import { answeringInput, type PressEvidence } from './press-evidence.ts';
 
 /**
  * An input that moves now and then while other switches are pressed moves by itself: it flickers, whatever it did under its own

@@ -1,6 +1,6 @@
 import type { InputName, Switch } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
-import type { PressEvidence } from '../judging/presses.ts';
+import type { PressEvidence } from '../judging/press-evidence.ts';
 import { cleanEdges, pressAtShortest, timeToAnswer, unansweredEnds } from '../limits.ts';
 import type { Asking, Latest } from './asking.ts';
 import { untilUnbroken } from './motors-off.ts';

@@ -5,7 +5,7 @@ export const headsAway = motionEntry<'heads-away'>({
   title: 'An axis runs away from its home switch',
   said: ({ axis }) => `${axis} was sent, or went, away from the end its home switch stands at.`,
   means:
-    'The direction or the home end of this axis is set wrong, and it runs until it meets its far end. Turn round one of the two, not both: two wrong settings cancel at the switch and mirror every part.',
+    'The direction or the home end of this axis is set wrong, and it runs until it meets its far end. Reverse one of the two, not both: two wrong settings cancel at the switch and mirror every part.',
   next: [
     'Leave the axis stopped. Look which way the tool goes over the work for a positive command of 5 mm.',
     'If it goes the commanded way, change the home end; if it goes the other way, invert the direction.',
@@ -72,10 +72,10 @@ export const axisOrder = motionEntry<'axis-order'>({
 });
 
 export const gantry = motionEntry<'gantry'>({
-  title: 'The two sides of a beam do not agree',
+  title: 'The two sides of a gantry do not agree',
   said: ({ axis }) => `The two motors or the two switches of ${axis} do not work together.`,
   means:
-    'A beam driven at both sides twists where one side runs on, runs the other way or stops at the wrong switch. It can bend the beam and break its drive in one homing.',
+    'A gantry driven at both sides twists where one side runs on, runs the other way or stops at the wrong switch. It can bend the gantry and break its drive in one homing.',
   next: [
     'Leave it stopped, drive power off. Press the switch of each side by hand and see that its own side answers.',
     'Move one side at a time by hand where the machine allows it, and compare directions.',
@@ -84,7 +84,7 @@ export const gantry = motionEntry<'gantry'>({
 });
 
 export const stopTold: FindingEntry<'stop-told'> = {
-  title: 'The stop was told, not tested',
+  title: 'The stop was claimed, not tested',
   said: () =>
     'The machine file names no stop input: that a hard-wired stop removes drive power was said by the person, not tested here.',
   means:

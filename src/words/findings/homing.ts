@@ -29,7 +29,7 @@ export const noReversal = motionEntry<'no-reversal'>({
     'Homing ended at the trip. Either no back-off is set, or the same input stopped the machine as a limit before homing could go on.',
   next: [
     'Set a back-off larger than the switch needs to let go.',
-    'Where home and limit share one input, set that the limit is not heeded during homing.',
+    'Where home and limit share one input, set the controller to ignore the limit while it homes.',
   ],
 });
 
@@ -39,7 +39,7 @@ export const doesNotClear = motionEntry<'does-not-clear'>({
   means:
     'Either the axis did not really come back, and then it pressed on into its switch, or it did and the switch holds. Only eyes at the machine tell which.',
   next: [
-    'Look whether the axis came back. If not: the direction line of its drive, drive power off.',
+    'Look whether the axis came back. If not: the direction signal of its drive, drive power off.',
     'If it did: a longer back-off, or a switch that sticks.',
   ],
 });
@@ -75,7 +75,7 @@ export const turnsOneWay = motionEntry<'turns-one-way'>({
   title: 'The axis goes one way, whatever it is told',
   said: ({ axis }) => `The tool went the same way for ${axis} there and back.`,
   means:
-    'The direction line between controller and drive does nothing. Such an axis pushes on into its switch when it is told to back off, and into its end when it is told to come back.',
+    'The direction signal between controller and drive does nothing. Such an axis pushes on into its switch when it is told to back off, and into its end when it is told to come back.',
   next: [
     'Drive power off and the drives discharged; then look at the direction wire from the controller to the drive of this axis, both ends.',
     'Exchange the drive for one of another axis only where you know how, power off.',

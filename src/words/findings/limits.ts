@@ -95,7 +95,7 @@ export const softLimitsMistyped = entry<'soft-limits-mistyped'>({
 export const littleRoomToStop = entry<'little-room-to-stop'>({
   title: 'Too little room to stop between switch and metal',
   means:
-    'From rapid, the axis needs more way to stand still than lies between the trip of its switch and the hard stop: it would hit metal. Way goes with the square of speed, so that half the speed needs about a quarter.',
+    'From rapid, the axis needs a longer stopping distance than lies between the trip of its switch and the hard stop: it would hit metal. Stopping distance goes with the square of speed, so that half the speed needs about a quarter.',
   next: [
     'Lower the speed at which this end may be met, or move the switch inwards.',
     'Rely on the soft limit before the switch for fast moves.',

@@ -35,7 +35,7 @@ export const scaleOff: FindingEntry<'scale-off'> = {
 };
 
 export const backlash: FindingEntry<'backlash'> = {
-  title: 'Way is lost on a reversal',
+  title: 'Motion is lost on reversal (backlash)',
   said: ({ axis, by }) => `${axis} loses ${lengthText(by, 'mm')} each time it turns round.`,
   means:
     'After a reversal the first part of a move only takes up what is loose: nut, belt, couplings, bearings. It is the same at any length, unlike an error of scale. Homing always comes from the same way, so that home is not hurt; parts are.',

@@ -16,7 +16,7 @@ export const scatteredTrips = motionEntry<'scattered-trips'>({
   title: 'The switch trips at different places',
   said: ({ axis }) => `The trips of ${axis} lie further apart than the switch and the reports explain.`,
   means:
-    'A zero that is found somewhere else each time is none. Noise on the input, lost steps or a slipping coupling do this, and each shows in its own way.',
+    'A zero that is found somewhere else each time is no zero. Noise on the input, lost steps or a slipping coupling do this, and each shows in its own way.',
   next: [
     'Look whether the axis really stood at its switch at each trip.',
     'Check coupling, pulleys and grub screws; lower speed and acceleration.',
@@ -69,7 +69,7 @@ export const overruns = motionEntry<'overruns'>({
       ? `${axis} went on after its switch was operated.`
       : `${axis} went on after its switch was operated, ${by.toFixed(1)} further than it may.`,
   means:
-    'Past its overtravel a switch is crushed, its dog bends, and the trip point wanders from day to day. The way to stop grows with the square of the speed: half the approach speed needs about a quarter of it.',
+    'Past its overtravel a switch is crushed, its dog bends, and the trip point wanders from day to day. The stopping distance grows with the square of the speed: half the approach speed needs about a quarter of it.',
   next: [
     'Lower the approach speed, or raise the deceleration where the motors can hold it.',
     'Look whether switch or dog are bent; a longer overtravel helps as well.',

@@ -84,7 +84,7 @@ export const flickers: FindingEntry<'flickers'> = {
       ? `${input} was found changing by itself, so presses on it could not be told from its own changes.`
       : `With hands off, ${input} changed ${counted(edges, 'time')}.`,
   means:
-    'Nobody touched it and it moved. A loose joint, a half-mated plug, a missing pull resistor or noise from a drive or a spindle are the usual reasons. Such an input stops the machine for nothing, and its answer to a press cannot be told from its own noise.',
+    'Nobody touched it and it moved. A loose joint, a half-mated plug, a missing pull resistor or noise from a drive or a spindle are the usual reasons. Such an input stops the machine without cause, and its answer to a press cannot be told from its own noise.',
   next: [
     'Power off; reseat the plug and tug each crimp and screw, then watch it again.',
     'See whether it comes with one thing: the spindle, one axis moving, one place of a cable. Change one thing at a time.',

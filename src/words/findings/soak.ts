@@ -2,7 +2,7 @@ import { counted, rateText } from '../figures.ts';
 import { type FindingEntry, noChange } from './entry.ts';
 
 export const falseTrips: FindingEntry<'false-trips'> = {
-  title: 'It trips for nothing',
+  title: 'It trips without cause',
   said: ({ input, trips, low, high }) =>
     `${input} tripped ${counted(trips, 'time')} while nobody touched it${
       low === undefined || high === undefined

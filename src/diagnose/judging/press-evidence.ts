@@ -1,0 +1,33 @@
+import type { InputName, Subject, Switch } from '../../model/machine.ts';
+import type { Missing } from '../../model/verdict.ts';
+import type { Pressed } from '../procedures/press-once.ts';
+import type { RestCheck } from '../procedures/rest-must-be-rest.ts';
+
+/** All presses of one switch. */
+export interface PressEvidence {
+  readonly subject: Subject;
+  readonly flickers?: true;
+  readonly missing?: Missing;
+  /** Undefined where no hand went to the switch. */
+  readonly rest: RestCheck | undefined;
+  readonly presses: readonly Pressed[];
+  readonly asked: number;
+  /** What the person said of answers too brief for a held press. */
+  readonly briefly?: 'pressed' | 'not-pressed' | 'unsure';
+}
+
+/** The one input that answered the presses of a switch: its own where it did, else the one that answered every time. */
+export function answeringInput({ presses }: PressEvidence, { input }: Switch): InputName | undefined {
+  const answered = presses.filter((each) => each.moved.length > 0);
+  if (answered.length === 0) return undefined;
+  const always = (candidate: InputName) =>
+    answered.every((each) => each.moved.some((moved) => moved.input === candidate));
+  if (always(input)) return input;
+  if (answered.some((each) => each.moved.some((moved) => moved.input === input))) return undefined;
+  const first = answered[0]?.moved.map((each) => each.input) ?? [];
+  return first.find(always);
+}
+
+/** How many presses an input moved with. */
+export const answersOf = (item: PressEvidence, input: InputName): number =>
+  item.presses.filter((each) => each.moved.some((moved) => moved.input === input)).length;
