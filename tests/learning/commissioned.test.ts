@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { namedShapes } from '../../src/bench/speaking/shapes.ts';
 import type { CheckName } from '../../src/model/verdict.ts';
 import { remarksOf } from '../../src/session/learning/remarks.ts';
 import { writeDescription } from '../../src/transport/stream/description/write.ts';
@@ -57,12 +58,24 @@ const cases = [
   ),
 ];
 
+/**
+ * A damaged report that something moves holds the request back until the person has answered again: such a stream may then have said
+ * too little for a verdict, but never gives another one.
+ */
+const mayBeHeldBack = (name: string, { damaged = 0 }: Condition): boolean =>
+  damaged > 0 && namedShapes[name]?.request !== undefined;
+
 it.each(cases)(
   'with %s a commissioning on what was learned of %s finds what it finds on native sentences',
   { timeout: 240_000 },
   async (_, name, seed, condition) => {
-    expect(await verdicts(condition, seed, { name, condition }), drawnFrom(seed)).toEqual(
-      await nativeUnder(condition),
-    );
+    const found = await verdicts(condition, seed, { name, condition });
+    const known = await nativeUnder(condition);
+    const withoutEvidence = (verdict: string) =>
+      found.find((each) => each.startsWith(verdict.replace(/: .*/, ': inconclusive')));
+    const expected = mayBeHeldBack(name, condition)
+      ? known.map((verdict) => withoutEvidence(verdict) ?? verdict)
+      : known;
+    expect(found, drawnFrom(seed)).toEqual(expected);
   },
 );

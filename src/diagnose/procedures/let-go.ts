@@ -1,4 +1,5 @@
 import type { InputName, Switch } from '../../model/machine.ts';
+import type { Ended } from '../../model/procedure.ts';
 import type { CheckName } from '../../model/verdict.ts';
 import { timeToPlug, timeToPress } from '../limits.ts';
 import type { Excursion } from '../signal/excursion.ts';
@@ -8,6 +9,7 @@ import { untilUnbroken } from './motors-off.ts';
 
 interface After {
   readonly halted: boolean;
+  /** The person said that she let go, and reports came after it: silence tells of no switch that it sticks. */
   readonly saidLetGo: boolean;
   /** With the plug out no level tells whether the switch is operated. */
   readonly plugIsOut: boolean;
@@ -37,8 +39,14 @@ export function* letGo(
     latest,
   );
   if (why === 'sticks') return watch;
-  return released.answer === 'done' ? stillAway(held, latest).map((each) => each.input) : [];
+  return isHeardAfter(released) ? stillAway(held, latest).map((each) => each.input) : [];
 }
+
+/** "Done" was said, and the stream told something since. */
+export const isHeardAfter = ({ answer, answeredAt, window }: Ended): boolean =>
+  answer === 'done' &&
+  answeredAt !== undefined &&
+  window.readings.some(({ kind, arrived }) => kind === 'status' && arrived > answeredAt);
 
 /** A controller that halted is cleared by the person's own control before anything else is asked of it. */
 export function* clearHalt(

@@ -7,7 +7,7 @@ import { type Excursion, excursions } from '../signal/excursion.ts';
 import { longestSilence, resolutionOf } from '../signal/resolution.ts';
 import { traceOf } from '../signal/trace.ts';
 import { type Asking, type Latest, refusal } from './asking.ts';
-import { letGo } from './let-go.ts';
+import { isHeardAfter, letGo } from './let-go.ts';
 import { pressFromRest } from './press-from-rest.ts';
 
 /** What one press came to. */
@@ -83,7 +83,7 @@ function* outcome(
     pressed,
     press.check,
     moved,
-    { halted, saidLetGo: ended.answer === 'done', plugIsOut: press.expect === 'no-answer' },
+    { halted, saidLetGo: isHeardAfter(ended), plugIsOut: press.expect === 'no-answer' },
     latest,
   );
   const cited = [...new Set([...moved.map((each) => each.input), pressed.input])];
