@@ -1,4 +1,3 @@
-import type { CheckName } from '../../model/verdict.ts';
 import type { ReportRecord } from '../record.ts';
 import type { InputRow } from '../schema/input-row.ts';
 import type { VerdictRecord } from '../schema/verdict.ts';
@@ -14,7 +13,7 @@ export const differencesOf = (old: ReportRecord, now: ReportRecord): readonly Di
 ];
 
 const unlike = (
-  topic: Topic,
+  topic: Exclude<Topic, 'verdict' | 'stream'>,
   subject: string,
   what: string,
   old: string | undefined,
@@ -50,7 +49,7 @@ function rowDifferences(old: ReportRecord, now: ReportRecord): readonly Differen
 
 type Told = Readonly<Record<string, string | undefined>>;
 
-const fields = (topic: Topic, subject: string, old: Told, now: Told): readonly Difference[] =>
+const fields = (topic: 'wiring' | 'rest', subject: string, old: Told, now: Told): readonly Difference[] =>
   [...new Set([...Object.keys(old), ...Object.keys(now)])].flatMap((key) =>
     unlike(topic, subject, key, old[key], now[key]),
   );
@@ -76,11 +75,15 @@ const restOf = ({ found }: InputRow): Told => ({
 function verdictDifferences(old: ReportRecord, now: ReportRecord): readonly Difference[] {
   const key = ({ check, subject }: VerdictRecord) => `${check} ${subject}`;
   return both(old.verdicts, now.verdicts, key).flatMap(([a, b]): readonly Difference[] => {
-    const { subject, check } = b ?? a ?? { subject: '', check: 'rest' as CheckName };
-    return [
-      ...unlike('verdict', subject, check, a?.status, b?.status),
-      ...unlike('verdict', subject, `${check} findings`, kindsOf(a), kindsOf(b)),
+    const one = b ?? a;
+    if (one === undefined) return [];
+    const { subject, check } = one;
+    const of = { topic: 'verdict', subject, check } as const;
+    const changes: readonly Difference[] = [
+      { ...of, part: 'status', what: check, old: a?.status, new: b?.status },
+      { ...of, part: 'findings', what: `${check} findings`, old: kindsOf(a), new: kindsOf(b) },
     ];
+    return changes.filter((each) => each.old !== each.new);
   });
 }
 

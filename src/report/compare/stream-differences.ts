@@ -10,31 +10,37 @@ const notable = 0.001;
 
 /** The pace of the reports and what went wrong with them, compared as far as chance does not explain it. */
 export function streamDifferences(old: StreamFacts, now: StreamFacts): readonly Difference[] {
-  const figure = (what: string, before: string | undefined, after: string | undefined): Difference => ({
+  const change = (what: string, before: string, after: string): Difference => ({
     topic: 'stream',
     subject: 'stream',
     what,
     old: before,
     new: after,
   });
+  const figure = <Figure extends number>(
+    what: string,
+    before: Figure,
+    after: Figure,
+    text: (figure: Figure) => string,
+  ): Difference => ({ ...change(what, text(before), text(after)), topic: 'stream', more: after > before });
   const named = old.inputs.join(' ') === now.inputs.join(' ') && old.axes.join(' ') === now.axes.join(' ');
   const shares = [
     ['lost reports', lostShare(old), lostShare(now)],
     ['unreadable lines', unreadableShare(old), unreadableShare(now)],
   ] as const;
   return [
-    ...(named ? [] : [figure('inputs and axes', namesOf(old), namesOf(now))]),
+    ...(named ? [] : [change('inputs and axes', namesOf(old), namesOf(now))]),
     ...(old.median === undefined ||
     now.median === undefined ||
     Math.abs(now.median / old.median - 1) <= samePace
       ? []
-      : [figure('time between reports', timeText(old.median), timeText(now.median))]),
+      : [figure('time between reports', old.median, now.median, timeText)]),
     ...shares
       .filter(([, before, after]) => Math.abs(after - before) > notable)
-      .map(([what, before, after]) => figure(what, percentText(before), percentText(after))),
+      .map(([what, before, after]) => figure(what, before, after, percentText)),
     ...(old.restarts === now.restarts
       ? []
-      : [figure('controller restarts', String(old.restarts), String(now.restarts))]),
+      : [figure('controller restarts', old.restarts, now.restarts, String)]),
   ];
 }
 

@@ -1,4 +1,3 @@
-import type { CheckName } from '../../model/verdict.ts';
 import { suggestionWords as words } from '../../words/compare-words.ts';
 import { listed } from '../../words/figures.ts';
 import type { ReportRecord } from '../record.ts';
@@ -75,9 +74,10 @@ const wiringSuggestions = ({ subject, what, old, new: now }: Difference): readon
   what === 'broken wire noticed' && old === 'yes' && now === 'no' ? [words['break-unnoticed'](subject)] : [];
 
 /** A finding counts as gone only where its check came to a proof again. */
-function mended({ topic, subject, what, old }: Difference, before: ReportRecord, now: ReportRecord) {
-  if (topic !== 'verdict' || old === undefined || !what.endsWith(' findings')) return [];
-  const check = what.replace(/ findings$/, '') as CheckName;
+function mended(difference: Difference, before: ReportRecord, now: ReportRecord): readonly string[] {
+  if (difference.topic !== 'verdict' || difference.part !== 'findings') return [];
+  const { subject, check, old } = difference;
+  if (old === undefined) return [];
   const on = (record: ReportRecord) =>
     record.verdicts.find((each) => each.subject === subject && each.check === check);
   const status = on(now)?.status;
@@ -91,18 +91,12 @@ function mended({ topic, subject, what, old }: Difference, before: ReportRecord,
   return gone.size === 0 ? [] : [words.mended(subject, listed([...gone]))];
 }
 
-function streamSuggestions({ topic, what, old, new: now }: Difference): readonly string[] {
-  if (topic !== 'stream' || old === undefined || now === undefined) return [];
-  const more = figureOf(now) > figureOf(old);
+function streamSuggestions(difference: Difference): readonly string[] {
+  if (difference.topic !== 'stream' || difference.more === undefined) return [];
+  const { what, more } = difference;
   if (what === 'time between reports') return [more ? words.slower : words.faster];
   if (what === 'controller restarts') return more ? [words.restarts] : [];
   if (what === 'lost reports' || what === 'unreadable lines')
     return [more ? words['worse-line'] : words['better-line']];
   return [];
-}
-
-/** A figure with its unit, as it stands in a difference, in ms where it is a time. */
-function figureOf(text: string): number {
-  const [, figure = '', unit = ''] = /^([\d.]+) ?(\S*)$/.exec(text) ?? [];
-  return Number(figure) * ({ s: 1000, min: 60_000 }[unit] ?? 1);
 }
