@@ -3,7 +3,9 @@ import { portal, portalFile } from '../../src/bench/portal.ts';
 import { scenario, scenarioFile } from '../../src/bench/scenario.ts';
 import type { HandsOptions } from '../../src/bench/simulated-hands.ts';
 import type { MachineTruth } from '../../src/bench/truth.ts';
+import type { Ask } from '../../src/model/ask.ts';
 import type { CheckName } from '../../src/model/verdict.ts';
+import type { FaceEvent } from '../../src/session/operator.ts';
 import { remove, temporaryFolder, type VirtualOutcome, workplace } from '../session/virtual-session.ts';
 
 /** Where the axes stand when nothing else is said: the long ones near their switches, where what is watched is the same and takes less time. */
@@ -14,6 +16,8 @@ export interface MotionCase {
   readonly fault?: string;
   /** What goes wrong only after the presses have proved every wire. */
   readonly later?: string;
+  /** An axis that somebody moves at the control before the first seek, by so many mm or degrees. */
+  readonly moved?: readonly [axis: string, by: number];
   readonly on?: 'router' | 'portal';
   /** Subjects asked for. */
   readonly only?: readonly string[];
@@ -28,13 +32,12 @@ export const motionChecks: readonly CheckName[] = ['press', 'stop', 'seek', 'hom
 
 /** A commissioning of the motion of one axis, or of those whose switches are named. */
 export async function motionSession(given: MotionCase): Promise<VirtualOutcome> {
-  const { fault, later, hands = {}, stands = near, checks = motionChecks, cycles } = given;
+  const { fault, later, moved, hands = {}, stands = near, checks = motionChecks, cycles } = given;
   const isPortal = (given.on ?? (machineFor([fault ?? '']).truth === portal && 'portal')) === 'portal';
   const { only = isPortal ? ['y-left', 'y-right', 'stop'] : ['x-home', 'stop'] } = given;
   const folder = temporaryFolder();
   const truth = standing(isPortal ? portal : scenario, stands);
   const place = workplace({ truth, faults: fault === undefined ? [] : [fault] });
-  let planted = later === undefined;
   try {
     return await place.session({
       folder,
@@ -47,18 +50,32 @@ export async function motionSession(given: MotionCase): Promise<VirtualOutcome> 
         only,
         cycles,
       },
-      stopAt: (event) => {
-        if (later !== undefined && !planted && event.kind === 'ask' && event.ask.check === 'seek') {
-          planted = true;
-          place.bench.plant(later);
-        }
-        return false;
-      },
+      stopAt: meanwhile([
+        // The drives are still off: nothing moves yet.
+        [({ check }) => check === 'seek', () => later !== undefined && place.bench.plant(later)],
+        [({ action }) => action === 'confirm', () => moved && place.bench.move(...moved)],
+      ]),
     });
   } finally {
     place.leave();
     remove(folder);
   }
+}
+
+/** Does each thing once, at the first ask that it waits for from the seeks on. */
+function meanwhile(
+  things: readonly (readonly [when: (ask: Ask) => boolean, act: () => unknown])[],
+): (event: FaceEvent) => false {
+  const left = new Set(things);
+  return (event) => {
+    if (event.kind !== 'ask' || event.ask.check !== 'seek') return false;
+    for (const thing of left)
+      if (thing[0](event.ask)) {
+        left.delete(thing);
+        thing[1]();
+      }
+    return false;
+  };
 }
 
 const standing = (truth: MachineTruth, stands: Readonly<Record<string, number>>): MachineTruth => ({

@@ -2,7 +2,8 @@ import type { AxisLetter } from '../../model/machine.ts';
 import type { FirstMove, Scene } from '../../model/procedure.ts';
 import type { CheckName, Missing } from '../../model/verdict.ts';
 import { firstMove, timeToAnswer, timeToMove } from '../limits.ts';
-import { motionOf } from '../motion/motion.ts';
+import { type Motion, motionOf } from '../motion/motion.ts';
+import type { Moving } from '../motion/runs.ts';
 import { abilitiesOf } from '../seek/abilities.ts';
 import { seekRoles } from '../seek/roles.ts';
 import { type Asking, type Latest, put, refusal } from './asking.ts';
@@ -31,11 +32,10 @@ export function* moveFirst(
   } as const;
   const moved = yield* untilUnbroken({ ...ask, direction: away }, latest);
   const window = moved.window;
-  const { runs } = motionOf(window, letter, abilitiesOf(roles.axis, [window]));
-  const first = runs.find((run) => run.kind === 'moving');
+  const first = moveAsked(motionOf(window, letter, abilitiesOf(roles.axis, [window])));
   const why = refusal(moved);
   if (!first && why) return why;
-  const commanded = first?.kind === 'moving' ? first.direction : undefined;
+  const commanded = first?.direction;
   const tool = yield* toolSeen(check, letter, latest);
   if (!first && (tool === undefined || tool === 'none')) return { window, commanded, tool };
   if (tool === 'none') {
@@ -54,6 +54,13 @@ export function* moveFirst(
   return isAgainst
     ? { window, commanded, tool, back: yield* toolSeen(check, letter, latest) }
     : { window, commanded, tool };
+}
+
+/** Of several ways the one as long as asked for: an axis may still have been coming to rest, and a hand corrects itself. */
+function moveAsked({ runs, samples }: Motion): Moving | undefined {
+  const off = ({ from, to }: Moving) =>
+    Math.abs(Math.abs((samples[to]?.position ?? 0) - (samples[from]?.position ?? 0)) - firstMove);
+  return runs.filter((run) => run.kind === 'moving').sort((a, b) => off(a) - off(b))[0];
 }
 
 /** Asked axis by axis: the first that the tool went along is the one whose motor was driven. */
