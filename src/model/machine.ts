@@ -1,3 +1,4 @@
+import type { CircuitKind, CircuitValue } from './machine-file/circuit-kinds.ts';
 import type { Mm, Volts } from './units.ts';
 
 /** The machine as its file declares it, with what was left out filled in as unknown. */
@@ -68,11 +69,11 @@ export interface Switch {
   readonly motor: number | undefined;
 }
 
-/** The input circuit as declared; values keep the text of the file beside the number of base units. */
+/** The input circuit as declared; values keep the text of the file. */
 export interface DeclaredCircuit {
-  readonly kind: string;
+  readonly kind: CircuitKind;
   readonly supply: Volts | undefined;
-  readonly values: Readonly<Record<string, string>>;
+  readonly values: Readonly<Partial<Record<CircuitValue, string>>>;
 }
 
 /** What may stand on the plug: decides whether a person may be asked to pull it. */

@@ -26,7 +26,7 @@ export const hostile: SessionFacts = {
           subject: 'bad',
           duty: ['limit'],
           place: nasty,
-          circuit: { kind: nasty, supply: undefined, values: { 'pull-up': nasty } },
+          circuit: { kind: 'contact to ground', supply: undefined, values: { 'pull-up': nasty } },
         },
       ),
     ],

@@ -34,7 +34,7 @@ it('computes switches of the same circuit together, and one that was found other
 });
 
 it('leaves out a circuit that is not named or not known, and never guesses one', () => {
-  const unknown = { kind: 'something of our own', supply: volts(5), values: {} };
+  const unknown = { kind: 'unknown', supply: volts(5), values: {} } as const;
   const machine = own(
     ['a', {}, { ...limit('a'), circuit: undefined }],
     ['b', {}, { ...limit('b'), circuit: unknown }],
@@ -52,7 +52,7 @@ it('is not stopped by parts that no one would build with, nor by a short that ca
       kind: 'contact to ground',
       supply: volts(5),
       values: { supply: '5 V', 'pull-up': text },
-    };
+    } as const;
     const [wiring] = wiringsOf(own(['a', {}, { ...limit('a'), circuit }]), []);
     expect(wiring?.study.states.length).toBe(states);
   }

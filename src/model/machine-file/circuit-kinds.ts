@@ -19,6 +19,8 @@ export const circuitKinds = [
   'unknown',
 ] as const;
 
+export type CircuitKind = (typeof circuitKinds)[number];
+
 /** Values a circuit may be given beside its kind, and what each is measured in. */
 export const circuitValues = {
   supply: 'voltage',
@@ -37,3 +39,5 @@ export const circuitValues = {
   'led drop': 'voltage',
   leakage: 'current',
 } as const satisfies Record<string, MeasureName>;
+
+export type CircuitValue = keyof typeof circuitValues;
