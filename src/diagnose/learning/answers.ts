@@ -88,8 +88,10 @@ function inPart(
     .filter(([symbol, count]) => symbol !== rest && count > Math.max(1, all * rare))
     .map(([symbol]) => symbol);
   if (others.length > mostAway) return [];
+  // What comes with hands off too tells of no switch.
+  const neverAtRest = others.filter((symbol) => !atRest.has(symbol));
   return others
-    .map((away) => answer({ part, rest, away, others }, runs, shown, trials))
+    .map((away) => answer({ part, rest, away, others: neverAtRest }, runs, shown, trials))
     .filter(({ left }) => left.some(Boolean));
 }
 

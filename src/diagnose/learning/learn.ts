@@ -63,9 +63,10 @@ function soundKinds(
   inputs: readonly InputName[],
   trials: readonly Trial[],
 ): (series: Series) => boolean {
-  const loose = answers.filter(
-    ({ series, part }) => part.kind === 'whole' && series.lines.values === undefined,
-  );
+  // In lines that a word beside it chooses too: of two ways to choose the same lines only the closer one is kept. A number may be any.
+  const isLoose = ({ lines: { values = {} } }: Series) =>
+    Object.values(values).every((text) => /[a-z]/i.test(text));
+  const loose = answers.filter(({ series, part }) => part.kind === 'whole' && isLoose(series));
   const schedules = [...inputs.map((input) => isPressed(input)), isPressed(...inputs), isMoved];
   const following = schedules.flatMap((asked) => rankedFor(asked, loose, trials).choices);
   const fickle = new Set(

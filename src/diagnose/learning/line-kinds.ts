@@ -58,6 +58,9 @@ function waysOf({ fields, count }: HeardLine): readonly Way[] {
       key: `w${one.path}\0${one.text}\0${two.path}\0${two.text}`,
       lines: () => ({ values: { [one.path]: one.text, [two.path]: two.text } }),
     });
+  // Lines that hold a set of words and nothing else with a name are known by the set: it goes by one name, whatever is in it.
+  const set = fields.findLast(({ path }) => path.endsWith('.*'))?.path;
+  if (set !== undefined) ways.push({ key: `s${set}`, lines: () => ({ has: set }) });
   const has = lastNamed(fields)?.path;
   if (has !== undefined) ways.push({ key: `h${has}`, lines: () => ({ has }) });
   const begins = first.path;

@@ -17,14 +17,20 @@ export function partsIn(
   const common = texts.filter((_, i) => isCommon[i]);
   if (common.length < 2 && !field.endsWith('.*')) return [];
   if (common.length > mostTexts || texts.length > mostTexts * 8) return [];
-  return [...partsFor(field, common)].flatMap((part) => {
+  const often = new Map(texts.map((text, i) => [text, counts[i] ?? 0]));
+  return [...partsFor(field, common, often)].flatMap((part) => {
     const symbols = texts.map((text) => partOf(text, part));
     const seen = new Set(symbols.filter((_, i) => isCommon[i]));
     return seen.size > 1 ? [{ part, symbols }] : [];
   });
 }
 
-function* partsFor(field: string, texts: readonly string[]): Generator<Part> {
+/** `often`: how many times each text came; what came oftener says more about the form than a great many words that each came once. */
+function* partsFor(
+  field: string,
+  texts: readonly string[],
+  often: ReadonlyMap<string, number>,
+): Generator<Part> {
   if (field.endsWith('.*')) {
     const words = new Set(texts.flatMap((text) => text.split(' ')).filter((word) => word !== ''));
     for (const word of words) yield { kind: 'word', word };
@@ -35,16 +41,14 @@ function* partsFor(field: string, texts: readonly string[]): Generator<Part> {
     return;
   }
   if (texts.length <= 24) yield { kind: 'whole' };
-  const length = texts.reduce((most, text) => Math.max(most, text.length), 0);
-  const usual = mostCommonLength(texts);
-  if (
-    usual > 1 &&
-    usual <= mostCharacters &&
-    texts.filter((text) => text.length === usual).length > texts.length / 2
-  )
+  const times = (some: readonly string[]) => some.reduce((sum, text) => sum + (often.get(text) ?? 0), 0);
+  const all = times(texts);
+  const usual = mostCommonLength(texts, often);
+  if (usual > 1 && usual <= mostCharacters && times(texts.filter((text) => text.length === usual)) > all / 2)
     for (let index = 0; index < usual; index++) yield { kind: 'character', index, length: usual };
   const figures = texts.filter((text) => /^(?:0[bx])?[0-9a-f]{1,40}$/i.test(text));
-  if (figures.length < texts.length / 2 || length > mostBits) return;
+  const length = figures.reduce((most, text) => Math.max(most, text.length), 0);
+  if (times(figures) < all / 2 || length > mostBits) return;
   for (const base of [2, 10, 16] as const) {
     const readable = figures.filter((text) => partOf(text, { kind: 'bit', base, bit: 0 }) !== undefined);
     if (readable.length < figures.length * 0.9) continue;
@@ -58,8 +62,8 @@ function bitsOf(figures: readonly string[], base: 2 | 10 | 16): number {
   return Math.min(mostBits, Math.ceil(longest * Math.log2(base)));
 }
 
-function mostCommonLength(texts: readonly string[]): number {
+function mostCommonLength(texts: readonly string[], often: ReadonlyMap<string, number>): number {
   const counts = new Map<number, number>();
-  for (const { length } of texts) counts.set(length, (counts.get(length) ?? 0) + 1);
+  for (const text of texts) counts.set(text.length, (counts.get(text.length) ?? 0) + (often.get(text) ?? 0));
   return [...counts].sort(([, a], [, b]) => b - a)[0]?.[0] ?? 0;
 }
