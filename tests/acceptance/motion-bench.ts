@@ -4,6 +4,7 @@ import { scenario, scenarioFile } from '../../src/bench/scenario.ts';
 import type { HandsOptions } from '../../src/bench/simulated-hands.ts';
 import type { MachineTruth } from '../../src/bench/truth.ts';
 import type { Ask } from '../../src/model/ask.ts';
+import type { Source } from '../../src/model/source.ts';
 import type { CheckName } from '../../src/model/verdict.ts';
 import type { FaceEvent } from '../../src/session/operator.ts';
 import { remove, temporaryFolder, type VirtualOutcome, workplace } from '../session/virtual-session.ts';
@@ -26,22 +27,40 @@ export interface MotionCase {
   readonly stands?: Readonly<Record<string, number>>;
   readonly checks?: readonly CheckName[];
   readonly cycles?: number;
+  readonly seed?: number;
+  /** Stands between the bench’s port and the session. */
+  readonly through?: (port: Source) => Source;
 }
 
 export const motionChecks: readonly CheckName[] = ['press', 'stop', 'seek', 'homing'];
 
 /** A commissioning of the motion of one axis, or of those whose switches are named. */
 export async function motionSession(given: MotionCase): Promise<VirtualOutcome> {
-  const { fault, later, moved, hands = {}, stands = near, checks = motionChecks, cycles } = given;
+  const {
+    fault,
+    later,
+    moved,
+    hands = {},
+    stands = near,
+    checks = motionChecks,
+    cycles,
+    seed,
+    through,
+  } = given;
   const isPortal = (given.on ?? (machineFor([fault ?? '']).truth === portal && 'portal')) === 'portal';
   const { only = isPortal ? ['y-left', 'y-right', 'stop'] : ['x-home', 'stop'] } = given;
   const folder = temporaryFolder();
   const truth = standing(isPortal ? portal : scenario, stands);
-  const place = workplace({ truth, faults: fault === undefined ? [] : [fault] });
+  const place = workplace({
+    truth,
+    faults: fault === undefined ? [] : [fault],
+    ...(seed !== undefined && { seed }),
+  });
   try {
     return await place.session({
       folder,
       hands,
+      ...(through && { through }),
       session: {
         machineText: isPortal ? portalFile : scenarioFile,
         checks,
