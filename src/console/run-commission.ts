@@ -1,3 +1,4 @@
+import { ToolError } from '../model/tool-error.ts';
 import { buildRecord } from '../report/build-record.ts';
 import { summaryText } from '../report/summary-text.ts';
 import { commission } from '../session/commission.ts';
@@ -6,7 +7,7 @@ import { isTerminal } from './choose-face.ts';
 import type { CommissionFlags } from './commands/flags.ts';
 import { finishedLines } from './faces/lines-text.ts';
 import { freshFolder } from './fresh-folder.ts';
-import { faceOption } from './options.ts';
+import { type FaceName, faceOption } from './options.ts';
 import { textOfFile } from './read-machine.ts';
 import { scopeOf } from './scope.ts';
 import { searchHints } from './search-hints.ts';
@@ -16,6 +17,7 @@ import { toolVersion } from './version.ts';
 /** Everything is looked at before a port is opened or a folder made. Gives the exit code; throws ToolErrors. */
 export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> {
   const faceName = faceOption(flags.operator, isTerminal());
+  if (flags.ownLine) refuseOwnLineTo(faceName);
   const resumed = resumedSession(flags);
   const port = portNamed(flags, resumed);
   const bench = port === 'bench' ? await import('./bench-wiring.ts') : undefined;
@@ -42,6 +44,7 @@ export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> 
       streamText,
       programText: flags.program === undefined ? undefined : textOfFile(flags.program),
       ...scope,
+      ownLine: flags.ownLine,
       toolVersion: toolVersion(),
       startedUtc,
     });
@@ -55,4 +58,14 @@ export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> 
     await face.close();
     await source.close();
   }
+}
+
+/** A program that answers in a person's place sends nothing to a machine. */
+function refuseOwnLineTo(faceName: FaceName): void {
+  if (faceName !== 'json') return;
+  throw new ToolError(
+    'wrong-usage',
+    'A line of your own is typed and agreed to by a person: --own-line does not go with --operator json.',
+    'Use --operator screen or lines.',
+  );
 }

@@ -20,11 +20,18 @@ export interface InlineFlags {
   readonly network?: boolean;
   readonly out?: string;
   readonly json?: boolean;
+  readonly ownLine?: boolean;
 }
 
 /** Stands between the controller and the operator's program until it is told to end. */
 export async function runInline(flags: InlineFlags): Promise<void> {
   const { port, out } = flags;
+  if (flags.ownLine)
+    throw new ToolError(
+      'wrong-usage',
+      'In line your own program commands the machine: a line typed here would cut in on it.',
+      'Leave out --own-line, and send the line from your program.',
+    );
   if (port === undefined || port === 'bench')
     throw new ToolError(
       'wrong-usage',

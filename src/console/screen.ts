@@ -1,12 +1,11 @@
 import blessed from 'blessed';
 import type { Machine } from '../model/machine.ts';
 import type { Face, FaceEvent, Reply } from '../session/operator.ts';
-import { answerOfKey } from './faces/answer-keys.ts';
-import { typedNumber } from './faces/typed-number.ts';
 import type { Glyphs } from './painting/glyphs.ts';
 import type { Canvas, Row, Tone } from './painting/row.ts';
 import { screenRows } from './painting/screen-model.ts';
 import { ScreenState } from './painting/screen-state.ts';
+import { ScreenKeys } from './screen-keys.ts';
 
 /** A part of the screen that belongs to something else than the ask, with keys of its own. */
 export interface SidePanel {
@@ -40,10 +39,13 @@ export class ScreenFace implements Face {
   private terminal: Terminal | undefined;
   private take: (reply: Reply) => void = () => {};
   private isGone = false;
+  private readonly keys: ScreenKeys;
 
   constructor(parts: ScreenParts) {
     this.parts = parts;
     this.state = new ScreenState(parts.machine);
+    const others = (name: string) => parts.panel?.key(name) ?? false;
+    this.keys = new ScreenKeys(this.state, (reply) => this.take(reply), others);
   }
 
   start(take: (reply: Reply) => void): void {
@@ -84,30 +86,8 @@ export class ScreenFace implements Face {
   }
 
   private key(typed: string | undefined, key: blessed.Widgets.Events.IKeyEventArg): void {
-    if (key.ctrl && key.name === 'c') {
-      this.take({ kind: 'gone' });
-      return;
-    }
-    const { ask } = this.state;
-    if (ask?.shown.answers.includes('value') && this.number(ask.shown.id, typed, key.name)) return;
-    const answer = typed === undefined ? undefined : answerOfKey(typed, ask?.shown.answers ?? []);
-    if (ask && answer) this.take({ kind: 'answer', id: ask.shown.id, answer });
-    else if (typed === '?') this.state.explains = !this.state.explains;
-    else if (!this.parts.panel?.key(typed ?? key.name)) return;
-    this.paint();
-  }
-
-  /** Digits are gathered and shown until Enter gives them; whether the key belonged to a number. */
-  private number(id: number, typed: string | undefined, name: string): boolean {
-    const { state } = this;
-    const value = typedNumber(state.typed);
-    if (typed !== undefined && /^[-+.,\d]$/.test(typed)) state.typed += typed;
-    else if (name === 'backspace') state.typed = state.typed.slice(0, -1);
-    else if ((name === 'enter' || name === 'return') && value !== undefined)
-      this.take({ kind: 'answer', id, answer: 'value', value });
-    else return false;
-    this.paint();
-    return true;
+    if (key.ctrl && key.name === 'c') this.take({ kind: 'gone' });
+    else if (this.keys.press(typed, key.name, performance.now())) this.paint();
   }
 
   private paint(): void {

@@ -28,8 +28,8 @@ export interface SessionFacts {
   readonly stream: StreamFacts;
   /** What the wirings of the machine do, computed; left out of facts put together without it. */
   readonly wirings?: readonly MachineWiring[];
-  /** Every line the tool wrote to the port, control bytes escaped. */
-  readonly sent: readonly { readonly at: Millis; readonly text: string }[];
+  /** Every line that was written to the port; `own`: the operator typed it and had it sent. */
+  readonly sent: readonly { readonly at: Millis; readonly text: string; readonly own?: true }[];
   /** Ended before its last check, by the person or for want of a stream: can be resumed. */
   readonly stopped: boolean;
 }

@@ -68,7 +68,7 @@ export function buildRecord(facts: SessionFacts): ReportRecord {
     stillOut: register.map(({ subject, at }) => ({ subject, at })),
     retest: [...retestTriggers],
     stream: { ...stream, ...given({ median: stream.median, longest: stream.longest }) },
-    sent: facts.sent.map(({ at, text }) => ({ at, text })),
+    sent: facts.sent.map(({ at, text, own }) => ({ at, text, ...given({ own }) })),
     dialogue: facts.dialogue.map(askRecord),
   };
   // Through the schema, so that a record just built and one read back have their fields in the same order.

@@ -17,6 +17,8 @@ export interface CommissionOptions {
   readonly presses: number;
   readonly restSeconds: number;
   readonly only: readonly string[] | undefined;
+  /** The person may send lines of her own while she is asked to move the machine; left out: she may not. */
+  readonly ownLine?: boolean | undefined;
   /** The cause of one input's trouble is sought before the checks, which are then its re-test. */
   readonly search?: SearchOrder | undefined;
   /** Homings watched by the repeat check; left out: as many as is usual. */

@@ -71,6 +71,7 @@ export class Conduct {
     if (this.over) return;
     if (reply.kind === 'gone') this.stop();
     else if (reply.kind === 'wrong') this.refuse(reply.found);
+    else if (reply.kind !== 'answer') this.refuse('a line of your own');
     else if (reply.id !== this.open?.id) this.answeredLate(reply.id, reply.answer);
     else this.answered(this.open, reply);
   }

@@ -1,6 +1,6 @@
 import type { Machine } from '../model/machine.ts';
 import type { OutItem, SessionFacts } from '../model/session-facts.ts';
-import { type Millis, seconds } from '../model/units.ts';
+import { seconds } from '../model/units.ts';
 import type { Verdict } from '../model/verdict.ts';
 import { dialogueOf } from './dialogue.ts';
 import type { SessionHeader } from './folder.ts';
@@ -17,7 +17,7 @@ export interface FactsParts {
   readonly register: readonly OutItem[];
   readonly statistics: StreamStatistics;
   readonly lines: number;
-  readonly sent: readonly { readonly at: Millis; readonly text: string }[];
+  readonly sent: SessionFacts['sent'];
   readonly stopped: boolean;
 }
 
@@ -46,7 +46,16 @@ export function factsOf(parts: FactsParts): SessionFacts {
     get wirings() {
       return wiringsOf(machine, verdicts);
     },
-    sent,
+    sent: withOwn(sent, records),
     stopped,
   };
+}
+
+/** The journal says which of the lines that were written the person had typed: it speaks of each right after it was written. */
+function withOwn(sent: SessionFacts['sent'], records: readonly JournalRecord[]): SessionFacts['sent'] {
+  const own = records.map(
+    (record) =>
+      record.kind === 'own-line' && sent.findLast(({ at, text }) => at <= record.at && text === record.text),
+  );
+  return sent.map((line) => (own.includes(line) ? { ...line, own: true } : line));
 }

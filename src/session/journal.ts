@@ -6,7 +6,14 @@ import type { Verdict } from '../model/verdict.ts';
  * What was asked, answered and found, one JSON object a line. `at` is the session's clock in ms, `lines` how many entries the
  * capture held at that moment: the capture is on disk up to there before the line is written.
  */
-export type JournalRecord = AskPut | AnswerGiven | AskEnded | DangerTold | VerdictGiven | Resumed;
+export type JournalRecord =
+  | AskPut
+  | AnswerGiven
+  | AskEnded
+  | DangerTold
+  | OwnLineSent
+  | VerdictGiven
+  | Resumed;
 
 interface Stamp {
   readonly at: number;
@@ -50,6 +57,13 @@ export interface DangerTold extends Stamp {
   readonly text: string;
 }
 
+/** A line that the person typed, agreed to and had written while that ask was open; `text` with its end. It stands in the capture too. */
+export interface OwnLineSent extends Stamp {
+  readonly kind: 'own-line';
+  readonly id: number;
+  readonly text: string;
+}
+
 export interface VerdictGiven extends Stamp {
   readonly kind: 'verdict';
   readonly verdict: Omit<Verdict, 'traces'> & {
@@ -84,6 +98,7 @@ const recordSchema = z.discriminatedUnion('kind', [
     verdict: z.looseObject({ check: z.string(), subject: z.string() }),
   }),
   z.looseObject({ kind: z.literal('danger'), ...stamp, id: z.int(), axis: z.string(), finding: z.string() }),
+  z.looseObject({ kind: z.literal('own-line'), ...stamp, id: z.int(), text: z.string() }),
   z.looseObject({ kind: z.literal('resumed'), ...stamp }),
 ]);
 

@@ -84,6 +84,15 @@ export class Listening {
     } else this.requestOnce(at);
   }
 
+  /** Writes what the person typed and agreed to; false where the port is not open. */
+  writeOwn(text: string): boolean {
+    if (this.closed || this.openedAt === undefined) return false;
+    this.source.write(bytesOf(text));
+    this.recorder.entry({ kind: 'tx', at: this.clock.now(), text });
+    this.events.sent(text);
+    return true;
+  }
+
   /** The person answered: what she was asked for is over. */
   answered(): void {
     this.reader.standsStill();

@@ -5,6 +5,7 @@ import { noticeWords } from '../words/notice-words.ts';
 import type { CommissionOptions } from './commission-options.ts';
 import { Conduct } from './conduct.ts';
 import { Listening } from './listening.ts';
+import { endingLike, withOwnLine } from './own-line.ts';
 import type { Recorder } from './recorder.ts';
 import type { SavedSession } from './saved-session.ts';
 import type { SessionClock } from './session-clock.ts';
@@ -26,11 +27,18 @@ export interface LiveParts {
 
 /** Listens and asks until every check is through, the person stops, or no stream ever comes. */
 export async function conductLive(
-  { source, face }: CommissionOptions,
+  { source, face: given, ownLine = false }: CommissionOptions,
   parts: LiveParts,
 ): Promise<readonly Verdict[]> {
   const { clock, reader, recorder, saved } = parts;
+  const ending = endingLike(reader.description?.request?.send);
   return await new Promise<readonly Verdict[]>((resolve, reject) => {
+    const writeOwn = (text: string, id: number): boolean => {
+      const written = listening.writeOwn(text);
+      if (written) recorder.note<'own-line'>({ kind: 'own-line', id, text }, clock.now());
+      return written;
+    };
+    const face = ownLine ? withOwnLine(given, { ending, write: writeOwn }) : given;
     let heardAt = clock.now();
     let told = false;
     let everHeard = false;

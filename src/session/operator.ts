@@ -33,6 +33,8 @@ export type FaceEvent =
     }
   /** Something a person should know that is neither ask nor finding: the stream broke off, came back, is awaited. */
   | { readonly kind: 'notice'; readonly topic: NoticeTopic; readonly text: string }
+  /** How a line of the person's own goes, step by step, in words. */
+  | { readonly kind: 'own-line'; readonly step: OwnLineStep; readonly lines: readonly string[] }
   /** Every reading, for a face that shows live inputs. */
   | { readonly kind: 'reading'; readonly reading: Reading }
   | {
@@ -41,6 +43,9 @@ export type FaceEvent =
       readonly report: string;
       readonly exit: 0 | 1 | 2;
     };
+
+/** Refused: she may type another. Shown back: she agrees to it, or not. Over: sent or dropped, the prompt closes. */
+export type OwnLineStep = 'refused' | 'shown-back' | 'over';
 
 export type NoticeTopic =
   | 'awaiting-stream'
@@ -58,6 +63,8 @@ export interface ShownAsk {
   readonly text: string;
   readonly cautions: readonly string[];
   readonly answers: readonly Answer[];
+  /** A line of her own may be sent while this is open. */
+  readonly ownLine?: true;
 }
 
 /** Something goes wrong while an axis moves: to be shown and sounded at once. The tool cannot stop it. */
@@ -81,6 +88,9 @@ export interface Heard {
 export type Reply =
   | { readonly kind: 'answer'; readonly id: number; readonly answer: string; readonly value?: number }
   | { readonly kind: 'wrong'; readonly found: string }
+  /** A line of her own, typed at the prompt for it; then whether she agrees to its bytes. Where none may be sent no face offers it. */
+  | { readonly kind: 'own-line'; readonly text: string }
+  | { readonly kind: 'own-line-settled'; readonly agreed: boolean }
   | { readonly kind: 'gone' };
 
 /** A face shows events and hands back replies; it decides nothing. */

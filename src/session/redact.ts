@@ -73,6 +73,7 @@ function withoutComments(document: Document): void {
 }
 
 function redactedRecord(record: JournalRecord, names: readonly string[]): string {
+  if (record.kind === 'own-line') return encodeRecord({ ...record, text: withoutPaths(record.text) });
   if (record.kind !== 'ask') return encodeRecord(record);
   const without = (said: string) => names.reduce((text, name) => text.replaceAll(name, leftOut), said);
   return encodeRecord({ ...record, text: without(record.text), cautions: record.cautions.map(without) });

@@ -27,7 +27,7 @@ export interface SavedSession {
   readonly statistics: StreamStatistics;
   /** Every input the stream ever declared. */
   readonly inputs: readonly string[];
-  readonly sent: readonly { readonly at: Millis; readonly text: string }[];
+  readonly sent: SessionFacts['sent'];
   /** Sound entries of the capture, and the lengths in bytes up to which both files are sound. */
   readonly lines: number;
   readonly captureLength: number;

@@ -29,6 +29,8 @@ export interface SessionOptions {
   readonly through?: (port: Source, time: VirtualTime) => Source;
   /** Sees every event before the hands do; returning true ends the session as a person would who closes the lid. */
   readonly stopAt?: (event: FaceEvent) => boolean;
+  /** Says more than her hands do. */
+  readonly alsoSays?: (event: FaceEvent, say: (reply: Reply) => void) => void;
 }
 
 export interface VirtualOptions extends SessionOptions {
@@ -50,7 +52,14 @@ export class Workplace {
   }
 
   /** One session from opening the port to the written report; a minute costs a few milliseconds. */
-  async session({ folder, hands, session, through, stopAt }: SessionOptions): Promise<VirtualOutcome> {
+  async session({
+    folder,
+    hands,
+    session,
+    through,
+    stopAt,
+    alsoSays,
+  }: SessionOptions): Promise<VirtualOutcome> {
     const { bench, time } = this;
     const events: FaceEvent[] = [];
     let take: (reply: Reply) => void = () => {};
@@ -66,6 +75,7 @@ export class Workplace {
       },
       show: (event) => {
         if (event.kind !== 'reading') events.push(event);
+        alsoSays?.(event, (reply) => take(reply));
         if (stopAt?.(event)) time.after(ms(0), () => take({ kind: 'gone' }));
         else if (event.kind === 'ask') person.asked(event.id, event.ask);
         else if (event.kind === 'danger') person.danger();

@@ -16,6 +16,7 @@ export interface CommissionFlags {
   readonly program?: string;
   readonly out?: string;
   readonly resume?: boolean;
+  readonly ownLine?: boolean;
   readonly allowRequest?: string;
   readonly speak?: string;
   readonly fault?: readonly string[];

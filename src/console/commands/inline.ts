@@ -1,4 +1,4 @@
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
 import type { InlineFlags } from '../run-inline.ts';
 import type { Run } from './flags.ts';
 
@@ -20,6 +20,7 @@ export const inlineCommand = (done: Run): Command =>
       'allow an address that other computers reach: whoever reaches it commands the machine',
     )
     .option('--out <file>', 'the capture; left out: a new one under captures')
+    .addOption(new Option('--own-line').hideHelp())
     .option('--json', 'what happens as JSON lines')
     .action(async (flags: InlineFlags) => {
       const { runInline } = await import('../run-inline.ts');

@@ -40,6 +40,7 @@ export function jsonEvent(event: FaceEvent): JsonLine | undefined {
     case 'finished':
       return { kind: 'finished', session: event.session, report: event.report, exit: event.exit };
     case 'notice':
+    case 'own-line':
     case 'reading':
       return undefined;
   }

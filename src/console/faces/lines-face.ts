@@ -1,8 +1,11 @@
 import type { Machine } from '../../model/machine.ts';
 import { visible } from '../../model/visible.ts';
 import type { Face, FaceEvent, Reply, ShownAsk } from '../../session/operator.ts';
+import { longestOwnLine } from '../../session/own-line.ts';
+import { ownLineWords } from '../../words/own-line-words.ts';
 import { answerOfLine } from './answer-keys.ts';
 import { answerLines, linesFor } from './lines-text.ts';
+import { OwnLinePrompt, ownLineWord } from './own-line-prompt.ts';
 import { type TypedLine, typedLines } from './typed-lines.ts';
 import { typedNumber } from './typed-number.ts';
 import { writerTo } from './writer.ts';
@@ -25,6 +28,7 @@ export class LinesFace implements Face {
   private take: (reply: Reply) => void = () => {};
   private stop = () => {};
   private open: ShownAsk | undefined;
+  private readonly ownLine = new OwnLinePrompt();
   /** Changes told of each input since the last ask. */
   private readonly told = new Map<string, number>();
 
@@ -43,6 +47,7 @@ export class LinesFace implements Face {
   }
 
   show(event: FaceEvent): void {
+    this.ownLine.follow(event);
     if (event.kind === 'ask') {
       this.open = event;
       this.told.clear();
@@ -62,6 +67,16 @@ export class LinesFace implements Face {
 
   private answered({ text, cut }: TypedLine): void {
     const said = text.trim();
+    if (this.ownLine.isOpen) {
+      const reply = this.ownLine.entered(text);
+      if (reply) this.take(reply);
+      else this.say([ownLineWords.dropped]);
+      return;
+    }
+    if (said.toLowerCase() === ownLineWord && this.ownLine.open(this.open)) {
+      this.say([ownLineWords.title, ...ownLineWords.cautions, ownLineWords.prompt(longestOwnLine)]);
+      return;
+    }
     if (!this.open) {
       if (said !== '') this.say(['Nothing is asked just now.']);
       return;

@@ -8,6 +8,7 @@ import { possibleText } from '../../words/cause/cause-words.ts';
 import { secondsText } from '../../words/figures.ts';
 import { saidOf } from '../../words/findings/catalogue.ts';
 import { missingWords } from '../../words/missing-words.ts';
+import { ownLineWords } from '../../words/own-line-words.ts';
 import { checkWords, evidenceWords, statusWord } from '../../words/verdict-words.ts';
 import { answerKeys } from './answer-keys.ts';
 import { causeLines } from './cause-lines.ts';
@@ -31,6 +32,8 @@ export function linesFor(event: FaceEvent, machine: Machine): readonly string[] 
       return [`Not understood: "${event.found}". Allowed: ${event.allowed.join(', ')}.`];
     case 'notice':
       return [event.text];
+    case 'own-line':
+      return event.lines;
     case 'reading':
       return [];
     case 'finished':
@@ -70,7 +73,8 @@ function askLines(shown: ShownAsk): readonly string[] {
   ];
 }
 
-function waits({ ask }: ShownAsk): string {
+function waits({ ask, ownLine }: ShownAsk): string {
+  if (ownLine) return `Type ? for what they mean. ${ownLineWords.hint}`;
   if (ask.action === 'hands-off') return `Nothing to type; it takes ${secondsText(ask.seconds)}.`;
   if (ask.action === 'press' && ask.expect === 'answer')
     return `The press itself is the answer; waiting up to ${secondsText(ask.seconds)}.`;

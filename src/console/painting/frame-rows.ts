@@ -1,7 +1,9 @@
 import { seconds } from '../../model/units.ts';
 import { askedForTitle } from '../../words/asked-for.ts';
 import { secondsText } from '../../words/figures.ts';
+import { ownLineWords } from '../../words/own-line-words.ts';
 import { answerKeys } from '../faces/answer-keys.ts';
+import { ownLineKey } from '../faces/own-line-prompt.ts';
 import { cellsOf, fitted, wrapped } from './cells.ts';
 import { type Canvas, type Row, row, textOf } from './row.ts';
 import type { AskOnScreen, ScreenState } from './screen-state.ts';
@@ -68,6 +70,7 @@ export function answerRows({ ask }: ScreenState, { width }: Canvas): readonly Ro
   if (!ask) return [row('')];
   const parts: Row[] = [
     ...ask.shown.answers.map((each): Row => part(answerKeys[each], each)),
+    ...(ask.shown.ownLine ? [part(ownLineKey, ownLineWords.key)] : []),
     part('?', 'what they mean'),
   ];
   const rows: Row[] = [];

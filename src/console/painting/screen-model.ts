@@ -3,6 +3,7 @@ import { dangerRows } from './danger-rows.ts';
 import { answerRows, echoRow, noticeRows, topRow } from './frame-rows.ts';
 import { headline } from './headline.ts';
 import { inputRows } from './input-rows.ts';
+import { ownLineRows } from './own-line-rows.ts';
 import { type Canvas, clipped, type Row, row } from './row.ts';
 import { inputOf, type ScreenState } from './screen-state.ts';
 import { wordRows } from './word-rows.ts';
@@ -23,6 +24,7 @@ const blank: Row = row('');
  */
 export function screenRows(state: ScreenState, canvas: Canvas): readonly Row[] {
   if (state.danger !== undefined) return dangerRows(state.danger, canvas);
+  if (state.prompt.isOpen) return ownLineRows(state, canvas);
   const top = [topRow(state, canvas), ...noticeRows(state, canvas)];
   const whole = [...verdictRow(state), echoRow(state, canvas), ...answerRows(state, canvas)];
   const foot = whole.slice(-Math.max(1, Math.floor(canvas.height / 2)));

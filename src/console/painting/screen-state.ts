@@ -1,11 +1,14 @@
 import { type Ask, subjectOf } from '../../model/ask.ts';
 import type { Machine } from '../../model/machine.ts';
 import type { FaceEvent, ShownAsk } from '../../session/operator.ts';
+import { longestOwnLine } from '../../session/own-line.ts';
 import { askWords } from '../../words/ask-words.ts';
 import { noticeWords } from '../../words/notice-words.ts';
+import { ownLineWords } from '../../words/own-line-words.ts';
 import { shortly } from '../../words/place.ts';
 import { causeLines } from '../faces/cause-lines.ts';
 import { endedLine, heardLine, verdictLines } from '../faces/lines-text.ts';
+import { OwnLinePrompt } from '../faces/own-line-prompt.ts';
 import { LiveInputs } from './live-inputs.ts';
 
 /** The ask on the screen and since when it stands there (ms on the screen's own clock). */
@@ -45,6 +48,11 @@ export class ScreenState {
   /** What has been typed of a number so far. */
   typed = '';
 
+  /** The prompt for a line of the person's own, what is said in it, and when it was last taken away from her. */
+  readonly prompt = new OwnLinePrompt();
+  promptLines: readonly string[] = [];
+  promptTaken = Number.NEGATIVE_INFINITY;
+
   private readonly rung = new Set<string>();
 
   constructor(machine: Machine) {
@@ -53,6 +61,9 @@ export class ScreenState {
 
   /** Takes an event at `now` and tells whether the bell is to ring. */
   take(event: FaceEvent, now: number): boolean {
+    const wasOpen = this.prompt.isOpen;
+    this.prompt.follow(event);
+    if (wasOpen && !this.prompt.isOpen) this.promptTaken = now;
     switch (event.kind) {
       case 'ask':
         this.asked(event, now);
@@ -74,6 +85,11 @@ export class ScreenState {
       case 'refused':
         this.echo = { kind: 'said', text: `"${event.found}" is no answer here.`, at: now };
         return false;
+      case 'own-line':
+        this.promptLines = event.lines;
+        if (event.step === 'over' && event.lines[0])
+          this.echo = { kind: 'said', text: event.lines[0], at: now };
+        return false;
       case 'notice':
         return this.noticed(event);
       case 'reading':
@@ -84,6 +100,13 @@ export class ScreenState {
         this.notice = `Finished. The report: ${event.report}`;
         return true;
     }
+  }
+
+  /** Where the ask lets a line of her own be sent; whether the prompt is open now. */
+  openPrompt(): boolean {
+    this.typed = '';
+    this.promptLines = [ownLineWords.prompt(longestOwnLine), ...ownLineWords.cautions];
+    return this.prompt.open(this.ask?.shown);
   }
 
   private asked(shown: ShownAsk, now: number): void {

@@ -54,4 +54,9 @@ export const streamSchema = z.strictObject({
   unreadable: z.partialRecord(why, count),
 }) as unknown as z.ZodType<StreamFacts>;
 
-export const sentSchema = z.strictObject({ at: time, text: z.string() });
+/** `own`: the operator typed it and had it sent. */
+export const sentSchema = z.strictObject({
+  at: time,
+  text: z.string(),
+  own: z.literal(true).exactOptional(),
+});

@@ -2,6 +2,7 @@ import type { UnreadableWhy } from '../../model/reading.ts';
 import type { Millis } from '../../model/units.ts';
 import { askedForTitle } from '../../words/asked-for.ts';
 import { counted, timeText } from '../../words/figures.ts';
+import { whoseWords } from '../../words/own-line-words.ts';
 import { blankWords } from '../../words/record-words.ts';
 import { endedWords, unreadableWords } from '../../words/stream-words.ts';
 import { type Block, text } from '../document.ts';
@@ -11,7 +12,7 @@ const moment = (at: Millis): string => (at / 1000).toFixed(3);
 
 export const annexBlocks = (record: ReportRecord): readonly Block[] => [
   { kind: 'group', heading: 'The recording', blocks: [recording(record)] },
-  { kind: 'group', heading: 'Written to the port by this tool', blocks: sentBlocks(record) },
+  { kind: 'group', heading: 'Written to the port through this tool', blocks: sentBlocks(record) },
   { kind: 'group', heading: 'Asked and answered, word for word', blocks: dialogueBlocks(record) },
 ];
 
@@ -45,8 +46,12 @@ function sentBlocks({ sent }: ReportRecord): readonly Block[] {
     {
       kind: 'table',
       label: 'Written to the port',
-      columns: [{ head: 's', width: 12 }, { head: 'Bytes, control bytes escaped' }],
-      rows: sent.map((each) => [moment(each.at), each.text]),
+      columns: [
+        { head: 's', width: 12 },
+        { head: 'Whose', width: 22 },
+        { head: 'Bytes, control bytes escaped' },
+      ],
+      rows: sent.map((each) => [moment(each.at), whoseWords[each.own ? 'own' : 'tool'], each.text]),
     },
   ];
 }

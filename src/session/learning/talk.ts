@@ -63,6 +63,7 @@ export class LearnTalk<Result> {
     if (this.over) return;
     if (reply.kind === 'gone') this.stop();
     else if (reply.kind === 'wrong') this.refuse(reply.found);
+    else if (reply.kind !== 'answer') this.refuse('a line of your own');
     else if (reply.id !== this.open?.id) this.answeredLate(reply.id, reply.answer);
     else this.answered(reply.answer);
   }
