@@ -9,6 +9,10 @@ export interface Event {
   readonly at?: string;
   readonly what?: string;
   readonly to?: string;
+  readonly axis?: string;
+  readonly direction?: string;
+  readonly distance?: number;
+  readonly finding?: string;
   readonly check?: string;
   readonly subject?: string;
   readonly status?: string;
@@ -59,8 +63,12 @@ export class Person {
   }
 
   private pressing: string | undefined;
+  /** Of the last move she made. */
+  private way = 'none';
 
   take(event: Event): void {
+    // Her hand is on the stop while anything moves.
+    if (event.kind === 'danger') this.later(400, () => this.hands({ do: 'press', switch: 'stop' }));
     if (event.kind === 'ended' && event.id === this.open) this.open = undefined;
     if (event.kind !== 'ask' || event.id === undefined) return;
     this.open = event.id;
@@ -105,17 +113,33 @@ export class Person {
         this.later(150, () => this.answer(id, 'done'));
         return;
       case 'power':
+        if (event.to === 'on') this.hands({ do: 'release', switch: 'stop' });
         this.hands({ do: 'power', what: event.what, to: event.to });
         this.later(80, () => this.answer(id, 'done'));
         return;
+      case 'seek':
+      case 'home':
+        this.hands({ do: event.action, axis: event.axis });
+        return;
+      case 'move':
+        this.way = event.direction ?? 'none';
+        this.hands({ do: 'move', axis: event.axis, direction: event.direction, distance: event.distance });
+        return;
       case 'look':
-        this.later(80, () => this.answer(id, event.topic === 'power' ? 'knob-free' : 'no'));
+        this.later(80, () => this.answer(id, this.seen(event.topic)));
         return;
       default:
         this.later(80, () =>
           this.answer(id, event.topic === 'still-out' && !this.out.has(subject) ? 'no' : 'yes'),
         );
     }
+  }
+
+  /** On a sound machine the tool goes the way that was commanded, and an axis comes to its switch and back. */
+  private seen(topic: string | undefined): string {
+    if (topic === 'power') return 'knob-free';
+    if (topic === 'direction') return this.way;
+    return topic === 'reached' || topic === 'came-back' ? 'yes' : 'no';
   }
 
   private answer(id: number, answer: string): void {
