@@ -72,6 +72,14 @@ describe('while an axis seeks', () => {
     expect(alarms(flicker)).toEqual([]);
   });
 
+  it('another switch that noise opens for two reports and lets go again stops nobody; one that is held does', () => {
+    const { readings } = simulate({ ...onX(), acceleration: 300, period: 10 });
+    const held = (reports: number) =>
+      readings.map((each, i) => (i >= 80 && i < 80 + reports ? withActive(each, 'x-far') : each));
+    expect(alarms(held(2))).toEqual([]);
+    expect(kinds(alarms(held(8)))).toEqual(['wrong-switch x-far']);
+  });
+
   it('going on past the trip is raised, stopping on it is not', () => {
     expect(watched({ plan: [{ wait: 500 }, toSwitch, { wait: 300 }] })).toEqual([]);
     expect(watched({ plan: run(-1, 40) })).toEqual(['pushes-on x-home']);
@@ -219,6 +227,23 @@ describe('while an axis seeks', () => {
     expect(kinds(alarms(simulate({ axis: 'Z', acceleration: 300, ...down }).readings, told))).toEqual([
       'heads-for-work',
     ]);
+  });
+
+  it('after a silence nothing is concluded from where it now stands', () => {
+    // Homed while nothing was told: it set off towards its switch and stands at its new zero, further out than before.
+    const rest = simulate({ ...onX({ plan: [{ wait: 500 }] }), acceleration: 300 }).readings;
+    const last = rest.at(-1);
+    if (!last) throw new Error('no report');
+    const told = (quiet: number) =>
+      Array.from({ length: 30 }, (_, i) => ({
+        ...last,
+        at: ms(last.at + quiet + i * 20),
+        arrived: ms(last.arrived + quiet + i * 20),
+        positions: [mm(20 + Math.min(i, 3))],
+      }));
+    expect(kinds(alarms([...rest, ...told(20)]))).toEqual(['heads-away']);
+    const standing = told(4000).map((each) => ({ ...each, positions: [mm(20)] }));
+    expect(alarms([...rest, ...standing])).toEqual([]);
   });
 
   it('after a gap nothing is concluded from where it now stands, but a new trip counts', () => {
