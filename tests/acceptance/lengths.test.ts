@@ -64,6 +64,14 @@ describe('lengths of an axis that homes', () => {
     expect(stopping?.halved).toBeCloseTo(0.16875, 4);
   }, 120_000);
 
+  it('begin where the stream says they began, not where they were asked to', async () => {
+    const found = await commissioned({
+      checks: all.slice(0, 7),
+      says: (ask) => (ask.check === 'repeat' && ask.action === 'move' ? 'cannot' : undefined),
+    });
+    expect(factsOf(found, 'repeat')?.repeat).toMatchObject({ n: 6, startPoints: 0 });
+  }, 120_000);
+
   it('are commanded, not measured, where no gauge stands there', async () => {
     const found = await commissioned({
       checks: all.slice(0, 7),

@@ -1,16 +1,14 @@
-import type { MeasureAsk } from '../../model/ask.ts';
-import type { Axis, AxisLetter } from '../../model/machine.ts';
+import type { Axis } from '../../model/machine.ts';
 import { allSwitches } from '../../model/machine.ts';
-import type { Check, Ended, Procedure, Scene } from '../../model/procedure.ts';
-import { type Mm, mm } from '../../model/units.ts';
+import type { Check, Procedure, Scene } from '../../model/procedure.ts';
+import type { Mm } from '../../model/units.ts';
 import { systemOf, usedSystems } from '../envelope/offset-issues.ts';
 import { untold, type WorkSystem } from '../envelope/offsets.ts';
 import { readProgram } from '../envelope/program/read.ts';
 import { type EnvelopeEvidence, judgeEnvelope } from '../judging/envelope.ts';
-import { timeToAnswer } from '../limits.ts';
+import { askLength } from '../procedures/ask-length.ts';
 import type { Asking, Latest } from '../procedures/asking.ts';
-import { axesAsked, unitOf } from '../procedures/axes-asked.ts';
-import { untilUnbroken } from '../procedures/motors-off.ts';
+import { axesAsked } from '../procedures/axes-asked.ts';
 
 /**
  * Do the limits fit the machine? From the outside in along each axis: hard stop, room to stop, trip, back-off, machine zero, margin, soft limit, work; one frame for all of
@@ -33,8 +31,8 @@ function* gather(scene: Scene): Procedure<EnvelopeEvidence> {
     const origins: Partial<Record<WorkSystem, Mm>> = {};
     for (const system of systems) {
       if (!program?.boxes.some((box) => systemOf(box, untold) === system && box.axes[axis.letter])) continue;
-      const zero = yield* length('work zero in machine coordinates', axis, latest, system);
-      if (zero.answer === 'value' && zero.value !== undefined) origins[system] = mm(zero.value);
+      const zero = yield* askLength('envelope', 'work zero in machine coordinates', axis, latest, system);
+      if (zero !== undefined) origins[system] = zero;
     }
     yield { keep: { axis: axis.letter, soft, origins } };
   }
@@ -48,25 +46,9 @@ const hasAnything = (axis: Axis, { machine }: Scene): boolean =>
   allSwitches(machine).some((each) => each.axis === axis.letter);
 
 function* softLimits(axis: Axis, latest: Latest): Asking<readonly [Mm, Mm] | undefined> {
-  const low = yield* length('lower soft limit', axis, latest);
-  if (low.answer !== 'value' || low.value === undefined) return undefined;
-  const high = yield* length('upper soft limit', axis, latest);
-  if (high.answer !== 'value' || high.value === undefined) return undefined;
-  return low.value <= high.value ? [mm(low.value), mm(high.value)] : [mm(high.value), mm(low.value)];
-}
-
-function length(where: MeasureAsk['where'], axis: Axis, latest: Latest, system?: string): Asking<Ended> {
-  return untilUnbroken(
-    {
-      check: 'envelope',
-      action: 'measure',
-      quantity: 'distance',
-      unit: unitOf(axis),
-      where,
-      axis: axis.letter satisfies AxisLetter,
-      ...(system !== undefined && { system }),
-      seconds: timeToAnswer,
-    },
-    latest,
-  );
+  const low = yield* askLength('envelope', 'lower soft limit', axis, latest);
+  if (low === undefined) return undefined;
+  const high = yield* askLength('envelope', 'upper soft limit', axis, latest);
+  if (high === undefined) return undefined;
+  return low <= high ? [low, high] : [high, low];
 }

@@ -1,12 +1,10 @@
 import type { Axis } from '../../model/machine.ts';
 import type { Check, Procedure, Scene } from '../../model/procedure.ts';
-import { mm } from '../../model/units.ts';
 import { factsOf } from '../judging/observed-limits.ts';
 import { judgeStops, type StoppingItem } from '../judging/stopping.ts';
-import { timeToAnswer } from '../limits.ts';
+import { askLength } from '../procedures/ask-length.ts';
 import type { Asking, Latest } from '../procedures/asking.ts';
-import { axesAsked, unitOf } from '../procedures/axes-asked.ts';
-import { untilUnbroken } from '../procedures/motors-off.ts';
+import { axesAsked } from '../procedures/axes-asked.ts';
 import { seekRoles } from '../seek/roles.ts';
 
 /**
@@ -47,17 +45,6 @@ function* length(
 ): Asking<StoppingItem['overtravel']> {
   const isKnown = axis.approachSpeed !== undefined && axis.acceleration !== undefined;
   if (!isKnown && !factsOf('homing', axis.letter, scene)?.homing?.stopDistance) return undefined;
-  const { answer, value } = yield* untilUnbroken(
-    {
-      check: 'stopping',
-      action: 'measure',
-      quantity: 'distance',
-      unit: unitOf(axis),
-      where,
-      axis: axis.letter,
-      seconds: timeToAnswer,
-    },
-    latest,
-  );
-  return answer === 'value' && value !== undefined && value >= 0 ? mm(value) : undefined;
+  const told = yield* askLength('stopping', where, axis, latest);
+  return told !== undefined && told >= 0 ? told : undefined;
 }

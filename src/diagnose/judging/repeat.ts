@@ -23,8 +23,9 @@ export interface RepeatedHoming {
   readonly cycle: HomingCycle;
   /** Where its trip that counts was, in its own frame. */
   readonly place: Interval<Mm> | undefined;
-  readonly start: Mm;
-  readonly gauge?: Mm;
+  /** How far from home it began, by its own count. */
+  readonly start: Mm | undefined;
+  readonly gauge: Mm | undefined;
   readonly period?: Millis;
 }
 

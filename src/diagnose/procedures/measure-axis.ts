@@ -3,9 +3,10 @@ import type { Ended, MotionKnown, Scene } from '../../model/procedure.ts';
 import { mm } from '../../model/units.ts';
 import type { ScaleItem } from '../judging/scale.ts';
 import { scaleLengths, timeToAnswer, timeToMove } from '../limits.ts';
-import { axisTrack } from '../motion/track.ts';
+import { wayGone } from '../motion/way-gone.ts';
 import type { ScaleRun } from '../scale/fit.ts';
-import { type Asking, type Latest, refusal } from './asking.ts';
+import { askLength } from './ask-length.ts';
+import { type Asking, type Latest, put, refusal } from './asking.ts';
 import { beforeMotion } from './before-motion.ts';
 import { untilUnbroken } from './motors-off.ts';
 
@@ -54,15 +55,15 @@ export function* measureAxis(
   let before = 0;
   for (const { by, measured } of legs) {
     const moved = yield* move(axis, by * inwards, latest);
-    const why = refusal(moved);
+    const why = refusal(moved) ?? (moved.by === 'gap' ? 'stream-broke-off' : undefined);
     if (why) return { axis: axis.letter, runs, motion: may.motion, missing: why };
     if (measured) {
-      const read = yield* readLength(axis, latest);
-      const commanded = commandedIn(moved, axis) ?? Math.abs(by);
-      if (read.answer === 'value' && read.value !== undefined)
+      const read = yield* askLength('scale', 'way of the tool over the work', axis, latest);
+      if (read !== undefined)
         runs.push({
-          commanded: mm(commanded),
-          measured: mm(Math.abs(read.value)),
+          // What the controller says it did need not be what was asked.
+          commanded: wayGone(moved.window, axis.letter) ?? mm(Math.abs(by)),
+          measured: mm(Math.abs(read)),
           way: by * inwards > 0 ? 1 : -1,
           afterReversal: before !== 0 && Math.sign(by) !== Math.sign(before),
         });
@@ -72,8 +73,9 @@ export function* measureAxis(
   return { axis: axis.letter, runs, motion: may.motion };
 }
 
+/** Asked once: a move that may have been made is not asked for again, or the axis goes twice as far as its way was confirmed free. */
 function move(axis: Axis, by: number, latest: Latest): Asking<Ended> {
-  return untilUnbroken(
+  return put(
     {
       check: 'scale',
       action: 'move',
@@ -82,29 +84,6 @@ function move(axis: Axis, by: number, latest: Latest): Asking<Ended> {
       distance: Math.abs(by),
       unit: 'mm',
       seconds: timeToMove,
-    },
-    latest,
-  );
-}
-
-/** What the controller says it did, which need not be what was asked; undefined where it told no position. */
-function commandedIn({ window }: Ended, { letter }: Axis): number | undefined {
-  const samples = axisTrack(window, letter);
-  const [first, last] = [samples[0], samples.at(-1)];
-  const way = first && last ? Math.abs(last.position - first.position) : 0;
-  return way > 0 ? way : undefined;
-}
-
-function readLength(axis: Axis, latest: Latest): Asking<Ended> {
-  return untilUnbroken(
-    {
-      check: 'scale',
-      action: 'measure',
-      quantity: 'distance',
-      unit: 'mm',
-      where: 'way of the tool over the work',
-      axis: axis.letter,
-      seconds: timeToAnswer,
     },
     latest,
   );

@@ -1,15 +1,17 @@
 import { weightOf } from '../../model/finding.ts';
 import type { Axis } from '../../model/machine.ts';
-import type { Ended, MotionKnown, Scene } from '../../model/procedure.ts';
-import { mm } from '../../model/units.ts';
+import type { MotionKnown, Scene } from '../../model/procedure.ts';
+import type { Mm } from '../../model/units.ts';
 import type { Verdict } from '../../model/verdict.ts';
 import { lostBefore } from '../homing/reference.ts';
 import type { RepeatedHoming, RepeatItem } from '../judging/repeat.ts';
 import { cyclesUsual, startPoints, timeToAnswer, timeToMove } from '../limits.ts';
+import { wayGone } from '../motion/way-gone.ts';
 import { type SeekRoles, seekRoles } from '../seek/roles.ts';
 import { seekRun } from '../seek/run.ts';
 import { resolutionOf } from '../signal/resolution.ts';
-import { type Asking, type Latest, refusal } from './asking.ts';
+import { askLength } from './ask-length.ts';
+import { type Asking, type Latest, put, refusal } from './asking.ts';
 import { unitOf } from './axes-asked.ts';
 import { beforeMotion } from './before-motion.ts';
 import { lastOf } from './last-verdict.ts';
@@ -39,8 +41,7 @@ export function* repeatAxis(
   let lost = false;
   const wanted = scene.cycles ?? cyclesUsual;
   for (let run = 0; run < wanted; run++) {
-    const start = startPoints[run % startPoints.length] ?? 0;
-    yield* goTo(axis, roles, start, latest);
+    const start = yield* goTo(axis, roles, startPoints[run % startPoints.length] ?? 0, latest);
     const homing = [{ axis: axis.letter, roles }];
     const watched = yield* watchHoming('repeat', axis.letter, homing, latest, may.motion);
     const { ended, guard } = watched;
@@ -50,12 +51,9 @@ export function* repeatAxis(
       return { ...base, homings, alarms, lost, motion: { ...may.motion, motorsOn: false } };
     const missing = refusal(ended) ?? (ended.by === 'gap' ? 'stream-broke-off' : undefined);
     if (missing) return { ...base, homings, lost, motion: may.motion, missing };
-    const read = gauge.answer === 'yes' ? yield* readGauge(axis, latest) : undefined;
-    homings.push({
-      ...seenIn(watched, roles, may.motion),
-      start: mm(start),
-      ...(read?.answer === 'value' && read.value !== undefined && { gauge: mm(read.value) }),
-    });
+    const read =
+      gauge.answer === 'yes' ? yield* askLength('repeat', 'trip on a dial gauge', axis, latest) : undefined;
+    homings.push({ ...seenIn(watched, roles, may.motion), start, gauge: read });
   }
   return { ...base, homings, lost, motion: may.motion };
 }
@@ -66,8 +64,12 @@ const cameHome = (homing: Verdict | undefined): boolean =>
   (homing.status === 'proved' || homing.status === 'limited' || homing.status === 'failed') &&
   homing.findings.every(({ kind }) => kind === 'scattered-trips' || weightOf[kind] !== 'fault');
 
-function goTo(axis: Axis, roles: SeekRoles, distance: number, latest: Latest): Asking<Ended> {
-  return untilUnbroken(
+/**
+ * Away from its switch, where the next homing begins: how far it went by its own count. Asked once: a move that may have been made is not asked for again, or the axis
+ * goes twice as far as its way was confirmed free.
+ */
+function* goTo(axis: Axis, roles: SeekRoles, distance: number, latest: Latest): Asking<Mm | undefined> {
+  const { window } = yield* put(
     {
       check: 'repeat',
       action: 'move',
@@ -79,30 +81,16 @@ function goTo(axis: Axis, roles: SeekRoles, distance: number, latest: Latest): A
     },
     latest,
   );
+  return wayGone(window, axis.letter);
 }
 
 function seenIn(
   { ended: { window }, rest }: WatchedHoming,
   roles: SeekRoles,
   motion: MotionKnown,
-): Omit<RepeatedHoming, 'start'> {
+): Omit<RepeatedHoming, 'start' | 'gauge'> {
   const abilities = gridOf({ axis: roles.axis.letter, roles }, motion, window);
   const { cycle, place } = seekRun({ window, roles, abilities, rest });
   const period = resolutionOf(window)?.median;
   return { cycle, place, ...(period !== undefined && { period }) };
-}
-
-function readGauge(axis: Axis, latest: Latest): Asking<Ended> {
-  return untilUnbroken(
-    {
-      check: 'repeat',
-      action: 'measure',
-      quantity: 'distance',
-      unit: unitOf(axis),
-      where: 'trip on a dial gauge',
-      axis: axis.letter,
-      seconds: timeToAnswer,
-    },
-    latest,
-  );
 }

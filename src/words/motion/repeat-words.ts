@@ -27,7 +27,10 @@ export function repeatFields(facts: RepeatFacts): readonly (readonly [string, st
   const { unit, deviation95, outlier, drift, period } = facts;
   const fine = (value: number) => fineText(value, unit);
   return [
-    ['Runs', `${facts.n}, from ${counted(facts.startPoints, 'start point')}`],
+    [
+      'Runs',
+      `${facts.n}, ${facts.startPoints === 0 ? 'where they began not seen' : `from ${counted(facts.startPoints, 'start point')}`}`,
+    ],
     ['Mean trip', lengthText(facts.mean, unit)],
     ['Standard deviation s', `${fine(facts.s)} (n − 1)`],
     ...(deviation95 === undefined

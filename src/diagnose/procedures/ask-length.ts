@@ -1,0 +1,32 @@
+import type { LengthPlace } from '../../model/ask.ts';
+import type { Axis } from '../../model/machine.ts';
+import { type Mm, mm } from '../../model/units.ts';
+import type { CheckName } from '../../model/verdict.ts';
+import { timeToAnswer } from '../limits.ts';
+import type { Asking, Latest } from './asking.ts';
+import { unitOf } from './axes-asked.ts';
+import { untilUnbroken } from './motors-off.ts';
+
+/** A length that only an instrument or the controller's own settings can tell, mm or degrees; undefined where the person gave none. */
+export function* askLength(
+  check: CheckName,
+  where: LengthPlace,
+  axis: Axis,
+  latest: Latest,
+  system?: string,
+): Asking<Mm | undefined> {
+  const { answer, value } = yield* untilUnbroken(
+    {
+      check,
+      action: 'measure',
+      quantity: 'distance',
+      unit: unitOf(axis),
+      where,
+      axis: axis.letter,
+      ...(system !== undefined && { system }),
+      seconds: timeToAnswer,
+    },
+    latest,
+  );
+  return answer === 'value' && value !== undefined ? mm(value) : undefined;
+}
