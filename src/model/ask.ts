@@ -52,7 +52,8 @@ export type AskAction =
       readonly why?: 'wrong-plug' | 'still-out' | 'stream-says-out';
     }
   | JumperAsk
-  | { readonly action: 'clear'; readonly subject: Subject }
+  /** `subject`: the switch at which the controller halted; absent: it halted while something moved. */
+  | { readonly action: 'clear'; readonly subject?: Subject }
   | { readonly action: 'seek'; readonly axis: AxisLetter; readonly late?: Late }
   | { readonly action: 'home'; readonly axis: AxisLetter | 'all'; readonly late?: Late }
   | {

@@ -45,8 +45,17 @@ export function powerWords(ask: Of<'power'>, machine: Machine): AskWords {
   return told[`${ask.what} ${ask.to}`];
 }
 
-export const clearWords = (ask: Of<'clear'>, machine: Machine): AskWords => ({
-  text: `The controller halted when ${named(ask.subject, machine)} was operated: it acts on this input. Clear the halt by your own control, as you always do; this tool cannot.`,
-  cautions: cautions('listens', 'yourControl'),
-  short: `Clear the halt: ${shortly(ask.subject, machine)}`,
-});
+export function clearWords({ subject }: Of<'clear'>, machine: Machine): AskWords {
+  const clear = 'by your own control, as you always do; this tool cannot.';
+  if (subject === undefined)
+    return {
+      text: `The controller reports a halt. First look why it halted, and that nothing is jammed or touched. Then clear the halt ${clear}`,
+      cautions: cautions('listens', 'stayClear', 'yourControl'),
+      short: 'Look why, then clear the halt',
+    };
+  return {
+    text: `The controller halted when ${named(subject, machine)} was operated: it acts on this input. Clear the halt ${clear}`,
+    cautions: cautions('listens', 'yourControl'),
+    short: `Clear the halt: ${shortly(subject, machine)}`,
+  };
+}

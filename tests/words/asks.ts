@@ -29,6 +29,7 @@ export const actions: readonly AskAction[] = [
     (why) => ({ action: 'replug', ...plug, why }) as const,
   ),
   { action: 'clear', ...x },
+  { action: 'clear' },
   ...(['jumper', 'unjumper'] as const).map(
     (action) => ({ action, ...x, at: 'switch', terminals: ['IN1', 'COM'] }) as const,
   ),

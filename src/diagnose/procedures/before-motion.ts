@@ -4,6 +4,7 @@ import type { MotionKnown, Scene } from '../../model/procedure.ts';
 import { mm, ms } from '../../model/units.ts';
 import type { CheckName, Missing } from '../../model/verdict.ts';
 import { timeToAnswer, timeToPlug } from '../limits.ts';
+import { rightAfterHalt } from './after-halt.ts';
 import { type Asking, type Latest, refusal } from './asking.ts';
 import { moveFirst } from './first-move.ts';
 import { lastOf } from './last-verdict.ts';
@@ -55,7 +56,7 @@ function* tried(
     : { ...motion, tried: { ...motion.tried, [axis]: first } };
 }
 
-/** The stop, then motor power. */
+/** The stop, what the last motion left behind, then motor power. */
 function* machineReady(
   check: CheckName,
   scene: Scene,
@@ -64,7 +65,9 @@ function* machineReady(
 ): Asking<MotionKnown> {
   const stop = motion.stop ?? (yield* stopKnown(check, scene, latest));
   if (stop !== 'proved' && stop !== 'told') return { ...motion, refused: stop };
-  if (motion.motorsOn) return { ...motion, stop };
+  const righted = yield* rightAfterHalt(check, scene, latest);
+  if (righted.missing) return { ...motion, stop, motorsOn: false, refused: righted.missing };
+  if (motion.motorsOn && !righted.letOut) return { ...motion, stop };
   const on = yield* untilUnbroken(
     { check, action: 'power', what: 'motors', to: 'on', seconds: timeToPlug },
     latest,
