@@ -1,31 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type PlanPart, simulate } from '../../../scripts/simulated-seek.mjs';
-import type { SeekAlarm } from '../../../src/diagnose/seek/alarm.ts';
-import { expectationOf } from '../../../src/diagnose/seek/expect.ts';
-import type { SeekExpectation } from '../../../src/diagnose/seek/expectation.ts';
-import { SeekWatch } from '../../../src/diagnose/seek/watch.ts';
-import type { Reading, StatusReading } from '../../../src/model/reading.ts';
+import { simulate } from '../../../scripts/simulated-seek.mjs';
+import type { StatusReading } from '../../../src/model/reading.ts';
 import { mm, ms } from '../../../src/model/units.ts';
-import { onX, rolesOf } from './played.ts';
-
-const expectOn = (axis: string): SeekExpectation =>
-  expectationOf(rolesOf(axis), { rest: {}, step: mm(0.0125), gridKnown: true });
-
-function alarms(readings: readonly Reading[], expected = expectOn('X')): readonly SeekAlarm[] {
-  const watch = new SeekWatch(expected);
-  return readings.flatMap((reading) => watch.feed(reading));
-}
-const kinds = (raised: readonly SeekAlarm[]) =>
-  raised.map((each) => ('input' in each ? `${each.kind} ${each.input}` : each.kind));
-
-/** Rest, then a seek the given way. */
-const run = (way: 1 | -1, most: number, ...more: readonly PlanPart[]): readonly PlanPart[] => [
-  { wait: 500 },
-  { activity: 'homing', way, speed: 15, most },
-  ...more,
-  { wait: 300 },
-];
+import { onX } from './played.ts';
+import { alarms, expectOn, kinds, run } from './watching.ts';
 
 describe('the alarms of a seek', () => {
   const flipped = (readings: readonly StatusReading[]) =>

@@ -1,10 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type PlanPart, simulate } from '../../../scripts/simulated-seek.mjs';
-import { expectationOf } from '../../../src/diagnose/seek/expect.ts';
-import { SeekWatch } from '../../../src/diagnose/seek/watch.ts';
-import { mm } from '../../../src/model/units.ts';
 import { onY, ySwitches } from './cases/parts.ts';
-import { rolesOf } from './played.ts';
+import { expectOn, alarms as raised } from './watching.ts';
 
 /** A slow touch that ends at the second side's switch, or goes on. */
 const touch = (until: string | undefined, most: number): readonly PlanPart[] => [
@@ -17,9 +14,7 @@ const alarms = (plan: readonly PlanPart[], offset: number, dead = false) => {
   const both = ySwitches(offset);
   const switches = dead ? { ...both, 'y-right': { when: () => false } } : both;
   const { readings } = simulate({ axis: 'Y', acceleration: 300, ...onY({ plan, switches, stands: 4 }) });
-  const expected = expectationOf(rolesOf('Y'), { rest: {}, step: mm(0.0125), gridKnown: true });
-  const watch = new SeekWatch(expected);
-  return readings.flatMap((reading) => watch.feed(reading)).map(({ kind }) => kind);
+  return raised(readings, expectOn('Y')).map(({ kind }) => kind);
 };
 
 describe('a beam with a switch on either side', () => {

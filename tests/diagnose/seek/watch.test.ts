@@ -1,33 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { type PlanPart, type Setup, simulate } from '../../../scripts/simulated-seek.mjs';
-import type { SeekAlarm } from '../../../src/diagnose/seek/alarm.ts';
-import { expectationOf } from '../../../src/diagnose/seek/expect.ts';
-import type { SeekExpectation } from '../../../src/diagnose/seek/expectation.ts';
-import { SeekWatch } from '../../../src/diagnose/seek/watch.ts';
-import type { Reading, StatusReading } from '../../../src/model/reading.ts';
-import { mm, ms } from '../../../src/model/units.ts';
-import { home, onX, rolesOf, xSwitches } from './played.ts';
+import { type Setup, simulate } from '../../../scripts/simulated-seek.mjs';
+import { mm } from '../../../src/model/units.ts';
+import { home, onX, xSwitches } from './played.ts';
+import { alarms, expectOn, kinds, run, toSwitch } from './watching.ts';
 
-const expectOn = (axis: string): SeekExpectation =>
-  expectationOf(rolesOf(axis), { rest: {}, step: mm(0.0125), gridKnown: true });
-
-function alarms(readings: readonly Reading[], expected = expectOn('X')): readonly SeekAlarm[] {
-  const watch = new SeekWatch(expected);
-  return readings.flatMap((reading) => watch.feed(reading));
-}
-const kinds = (raised: readonly SeekAlarm[]) =>
-  raised.map((each) => ('input' in each ? `${each.kind} ${each.input}` : each.kind));
 const watched = (setup: Partial<Setup>, axis = 'X') =>
   kinds(alarms(simulate({ acceleration: 300, ...onX(setup), axis }).readings, expectOn(axis)));
-
-/** Rest, then a seek the given way. */
-const run = (way: 1 | -1, most: number, ...more: readonly PlanPart[]): readonly PlanPart[] => [
-  { wait: 500 },
-  { activity: 'homing', way, speed: 15, most },
-  ...more,
-  { wait: 300 },
-];
-const toSwitch: PlanPart = { activity: 'homing', way: -1, speed: 15, until: 'x-home', most: 60 };
 
 describe('while an axis seeks', () => {
   it('nothing is raised on its way to its switch, off it and on it again', () => {
@@ -64,20 +42,6 @@ describe('while an axis seeks', () => {
   it('a switch that was operated before it set off is not called the wrong one', () => {
     const held = { ...xSwitches, 'z-top': { when: () => true } };
     expect(watched({ switches: held })).toEqual([]);
-  });
-
-  it('one single report of another switch stops nobody', () => {
-    const { readings } = simulate({ ...onX(), acceleration: 300 });
-    const flicker = readings.map((each, i) => (i === 40 ? withActive(each, 'x-far') : each));
-    expect(alarms(flicker)).toEqual([]);
-  });
-
-  it('another switch that noise opens for two reports and lets go again stops nobody; one that is held does', () => {
-    const { readings } = simulate({ ...onX(), acceleration: 300, period: 10 });
-    const held = (reports: number) =>
-      readings.map((each, i) => (i >= 80 && i < 80 + reports ? withActive(each, 'x-far') : each));
-    expect(alarms(held(2))).toEqual([]);
-    expect(kinds(alarms(held(8)))).toEqual(['wrong-switch x-far']);
   });
 
   it('going on past the trip is raised, stopping on it is not', () => {
@@ -134,24 +98,6 @@ describe('while an axis seeks', () => {
       for (const period of [10, 200]) expect(watched({ start, period })).toEqual([]);
   });
 
-  it('a position garbled for one report stops nobody', () => {
-    const { readings } = simulate({ ...onX(), acceleration: 300 });
-    const garbled = readings.map((each, i) => (i % 17 === 5 ? { ...each, positions: [mm(999)] } : each));
-    expect(alarms(garbled)).toEqual([]);
-  });
-
-  it('a number that changes once while the switch is operated, and then stands, is no pushing on', () => {
-    const { readings } = simulate({
-      ...onX({ plan: [{ wait: 500 }, toSwitch, { wait: 400 }] }),
-      acceleration: 300,
-    });
-    const last = readings.length - 10;
-    const nudged = readings.map((each, i) =>
-      i < last ? each : { ...each, positions: each.positions.map((at) => mm((at ?? 0) - 2)) },
-    );
-    expect(alarms(nudged)).toEqual([]);
-  });
-
   it('a zero set while the switch is still operated does not make the way off it look wrong', () => {
     // At the trip it reads −4.5, −28, 3 and so on.
     for (const start of [17.5, -6, 6, 25, 50]) {
@@ -186,20 +132,6 @@ describe('while an axis seeks', () => {
     expect(kinds(alarms(together(false)))).toEqual(['wrong-switch z-top']);
   });
 
-  it('a garbled position just before the trip does not make a pushing axis seem fast enough to need the way', () => {
-    const { readings } = simulate({ ...onX({ plan: run(-1, 40) }), acceleration: 300 });
-    const trip = readings.findIndex((each) => each.active[0] === '1');
-    const garbled = readings.map((each, i) => (i === trip - 1 ? { ...each, positions: [mm(999)] } : each));
-    expect(kinds(alarms(garbled))).toEqual(['pushes-on x-home']);
-  });
-
-  it('a garbled position does not make it forget that the axis is under way', () => {
-    const crossed = { 'x-home': { when: () => false }, 'z-top': { actuates: 5, outwards: -1 } } as const;
-    const { readings } = simulate({ ...onX({ plan: run(-1, 30), switches: crossed }), acceleration: 300 });
-    const garbled = readings.map((each, i) => (i === 40 ? { ...each, positions: [mm(999)] } : each));
-    expect(kinds(alarms(garbled))).toEqual(['wrong-switch z-top']);
-  });
-
   it("another axis's own trip excuses that trip, not the next one", () => {
     const { readings } = simulate({
       ...onX({ stands: 90, plan: run(-1, 80), switches: xSwitches }),
@@ -228,43 +160,4 @@ describe('while an axis seeks', () => {
       'heads-for-work',
     ]);
   });
-
-  it('after a silence nothing is concluded from where it now stands', () => {
-    // Homed while nothing was told: it set off towards its switch and stands at its new zero, further out than before.
-    const rest = simulate({ ...onX({ plan: [{ wait: 500 }] }), acceleration: 300 }).readings;
-    const last = rest.at(-1);
-    if (!last) throw new Error('no report');
-    const told = (quiet: number) =>
-      Array.from({ length: 30 }, (_, i) => ({
-        ...last,
-        at: ms(last.at + quiet + i * 20),
-        arrived: ms(last.arrived + quiet + i * 20),
-        positions: [mm(20 + Math.min(i, 3))],
-      }));
-    expect(kinds(alarms([...rest, ...told(20)]))).toEqual(['heads-away']);
-    const standing = told(4000).map((each) => ({ ...each, positions: [mm(20)] }));
-    expect(alarms([...rest, ...standing])).toEqual([]);
-  });
-
-  it('after a gap nothing is concluded from where it now stands, but a new trip counts', () => {
-    const { readings } = simulate({ ...onX({ plan: run(-1, 40) }), acceleration: 300 });
-    const gap: Reading = {
-      kind: 'gap',
-      arrived: readings[50]?.arrived ?? ms(0),
-      segment: 2,
-      why: 'lost-port',
-    };
-    const after = readings
-      .slice(50)
-      .map((each) => ({ ...each, segment: 2, positions: each.positions.map((at) => mm((at ?? 0) + 80)) }));
-    expect(kinds(alarms([...readings.slice(0, 50), gap, ...after]))).toEqual(['pushes-on x-home']);
-  });
 });
-
-/** The report with one more input active. */
-function withActive(report: StatusReading, input: string): StatusReading {
-  return {
-    ...report,
-    active: report.inputs.map((name, i) => (name === input ? '1' : (report.active[i] ?? '?'))),
-  };
-}
