@@ -6,12 +6,14 @@ import type { Excursion } from '../signal/excursion.ts';
 import { polarityOf } from './press-findings.ts';
 import { statusOf, withoutEvidence } from './status.ts';
 
-export interface StopEvidence {
+/** What one stop showed, or what kept it from being shown. */
+export type StopEvidence = StopShown | { readonly subject: Subject; readonly missing: Missing };
+
+interface StopShown {
   readonly subject: Subject;
   /** The input declared for it, and the one that answers its presses. */
   readonly input: InputName;
   readonly target: InputName;
-  readonly missing: Missing | undefined;
   /** The target changes by itself: no change of it is an answer. */
   readonly flickers: boolean;
   /** How the target moved with the button. */
@@ -28,9 +30,9 @@ const shown = ['knob-free', 'lamp', 'meter'] as const;
 
 /** Status and function are two questions; the verdict is no stronger than what the person saw of the power, so its evidence is told. */
 export function judgeStop(evidence: StopEvidence): Verdict {
-  const { subject, missing, power, restarted, traces } = evidence;
-  const of = { check: 'stop', subject } as const;
-  if (missing) return withoutEvidence(of, missing, { traces });
+  const of = { check: 'stop', subject: evidence.subject } as const;
+  if ('missing' in evidence) return withoutEvidence(of, evidence.missing);
+  const { power, restarted, traces } = evidence;
   const findings: Finding[] = [...statusFindings(evidence)];
   if (power === 'did-not') findings.push({ kind: 'power-stays-on' });
   if (evidence.latches === false) findings.push({ kind: 'does-not-latch' });
@@ -54,7 +56,7 @@ export function judgeStop(evidence: StopEvidence): Verdict {
 }
 
 /** A status follows where its own input goes active with the button; another input, or the other way round, tells the controller something else. */
-function statusFindings({ input, target, flickers, move }: StopEvidence): readonly Finding[] {
+function statusFindings({ input, target, flickers, move }: StopShown): readonly Finding[] {
   if (flickers) return [{ kind: 'flickers', input: target, edges: 0 }];
   if (!move) return [{ kind: 'status-not-following', input: target }];
   const elsewhere: readonly Finding[] =
