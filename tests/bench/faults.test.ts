@@ -142,6 +142,12 @@ describe('the catalogue', () => {
     ['welded:doors', 'No such switch on the bench: doors.', 'doors/flap'],
     ['shifted-plug:P9', 'No such connector on the bench: P9.', 'P1'],
     ['held-at-rest:probe', 'No axis works the switch probe.', 'end of an axis'],
+    ['mirrored', 'names nothing', 'mirrored:<axis>'],
+    ['mirrored:Q', 'No such axis on the bench: Q.', 'X, Y, Z'],
+    ['motors-crossed:X,X', 'named twice', 'two different'],
+    ['late-release:probe', 'No axis works the switch probe.', 'end of an axis'],
+    ['touches-work:X', 'Only Z', 'touches-work:Z'],
+    ['side-off:X', 'has one motor', 'either side'],
   ])('refuses %s with what is known', (fault, found, tryNext) => {
     expect(() => stand({ faults: [fault] })).toThrow(
       expect.objectContaining({

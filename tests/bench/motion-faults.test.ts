@@ -115,21 +115,4 @@ describe('the catalogue of motion', () => {
       expect(text).not.toMatch(/mirror|scale|crawl|noise/);
     }
   });
-
-  it.each([
-    ['mirrored', 'names nothing', 'mirrored:<axis>'],
-    ['mirrored:Q', 'No such axis on the bench: Q.', 'X, Y, Z'],
-    ['motors-crossed:X,X', 'named twice', 'two different'],
-    ['late-release:probe', 'No axis works the switch probe.', 'end of an axis'],
-    ['touches-work:X', 'Only Z', 'touches-work:Z'],
-    ['side-off:X', 'has one motor', 'either side'],
-  ])('refuses %s with what is known', (fault, found, tryNext) => {
-    expect(() => stand({ faults: [fault] })).toThrow(
-      expect.objectContaining({
-        code: 'wrong-usage',
-        message: expect.stringContaining(found),
-        tryNext: expect.stringContaining(tryNext),
-      }),
-    );
-  });
 });
