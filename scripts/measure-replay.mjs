@@ -1,47 +1,37 @@
-// A long capture replayed and judged, beside Node's own readline that merely goes through the same file, in the same run.
+// A long capture replayed and judged by the program itself, beside Node's own readline that merely goes through the same file, in the same
+// run. Each is a process of its own, measured from its start to its end: wall clock and processor.
 // Needs a build: npm run build && npm run measure:replay [-- <lines>]
 import { spawnSync } from 'node:child_process';
-import { appendFileSync, createReadStream, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { appendFileSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { createInterface } from 'node:readline';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { writeStatus } from '../dist/transport/stream/native-writer.js';
 
-const own = fileURLToPath(import.meta.url);
+const beside = (name) => fileURLToPath(new URL(name, import.meta.url));
 const works = {
-  /** As Node's own documentation reads a file line by line. */
-  async readline(file) {
-    let lines = 0;
-    for await (const _line of createInterface({ input: createReadStream(file), crlfDelay: Infinity }))
-      lines++;
-    return `${lines} lines`;
+  replay: {
+    says: 'replayed and judged',
+    words: (file) => [beside('../bin/tellwire.js'), 'replay', dirname(file)],
   },
-  async events(file) {
-    let lines = 0;
-    const reader = createInterface({ input: createReadStream(file), crlfDelay: Infinity });
-    reader.on('line', () => lines++);
-    await new Promise((end) => reader.on('close', end));
-    return `${lines} lines`;
-  },
-  async replay(file) {
-    // As the program itself begins.
-    const { keepMemorySteady } = await import('../dist/console/steady-memory.js');
-    keepMemorySteady();
-    const { replay } = await import('../dist/session/replay.js');
-    const { facts } = replay(join(file, '..'));
-    return `${facts.stream.lines} lines, ${facts.verdicts.length} verdicts, ${facts.verdicts.filter(({ status }) => status === 'proved').length} proved`;
+  readline: { says: 'readline, for await', words: (file) => [beside('measure-replay/readline.mjs'), file] },
+  events: {
+    says: "readline, 'line' events",
+    words: (file) => [beside('measure-replay/readline-events.mjs'), file],
   },
 };
 
-/** One of the works in a process of its own: seconds, peak of resident memory in MB. */
+/** One of the works in a process of its own: seconds by the clock and of processor, peak of resident memory in MB. */
 function measured(name, file) {
-  const { stdout, status } = spawnSync(process.execPath, [own, '--work', name, file], {
+  const cost = new URL('measure-replay/cost.mjs', import.meta.url).href;
+  const { output, status } = spawnSync(process.execPath, ['--import', cost, ...works[name].words(file)], {
     encoding: 'utf8',
-    stdio: ['ignore', 'pipe', 'inherit'],
+    stdio: ['ignore', 'pipe', 'inherit', 'pipe'],
   });
-  if (status !== 0) throw new Error(`${name} failed`);
-  return JSON.parse(stdout);
+  // What was judged may be a fault; that it could not be judged is 3.
+  if (status === null || status > 2) throw new Error(`${name} failed`);
+  const said = (name === 'replay' ? /^\d+ .*$/m : /^.*$/m).exec(output[1])?.[0] ?? '';
+  return { said, ...JSON.parse(output[3]) };
 }
 
 /** A session of the bench, its capture gone on with as a machine at work would: moving, with an input changing now and then. */
@@ -88,58 +78,37 @@ function longSession(folder, lines) {
 }
 
 async function main() {
-  if (process.argv[2] === '--work') {
-    const [, , , name, file] = process.argv;
-    const begun = performance.now();
-    const busy = process.cpuUsage();
-    const said = await works[name](file);
-    const took = (performance.now() - begun) / 1000;
-    const { user, system } = process.cpuUsage(busy);
-    const cpu = (user + system) / 1e6;
-    const most = process.resourceUsage().maxRSS / 1024;
-    process.stdout.write(JSON.stringify({ said, took, cpu, most }));
-    return;
-  }
   const lines = Number(process.argv[2] ?? 2_000_000);
   const work = mkdtempSync(join(tmpdir(), 'tellwire-replay-'));
   try {
     const short = longSession(join(work, 'short'), Math.round(lines / 4));
     const long = longSession(join(work, 'long'), lines);
-    const runs = [
-      ['replay', short],
-      ['readline', short],
-      ['replay', long],
-      ['readline', long],
-      ['events', long],
-      ['replay', long],
-      ['readline', long],
-      ['replay', short],
-      ['readline', short],
-    ].map(([name, file]) => ({ name, file, ...measured(name, file) }));
-    const words = {
-      replay: 'replayed and judged',
-      readline: 'readline, for await',
-      events: "readline, 'line' events",
-    };
-    for (const { name, said, took, cpu, most } of runs)
+    const order = ['replay', 'readline', 'events', 'replay', 'readline'];
+    const runs = [long, short]
+      .flatMap((file) => order.map((name) => ({ name, file })))
+      .map((run) => ({ ...run, ...measured(run.name, run.file) }));
+    for (const { name, file, said, took, cpu, most } of runs)
       console.log(
-        `${words[name].padEnd(24)} ${took.toFixed(2).padStart(7)} s  ${cpu.toFixed(2).padStart(7)} s of processor  ${most.toFixed(0).padStart(5)} MB  ${said}`,
+        `${works[name].says.padEnd(24)} ${file === long ? 'long ' : 'short'} ${seconds(took)} s  ${seconds(cpu)} s of processor  ${most.toFixed(0).padStart(4)} MB  ${said}`,
       );
-    const best = (name, file, what = 'took') =>
+    const best = (name, file, what) =>
       Math.min(...runs.filter((run) => run.name === name && run.file === file).map((run) => run[what]));
+    // What does not grow with the length, starting the program and judging what was asked, drops out of the difference.
+    const further = (name, what) => (best(name, long, what) - best(name, short, what)) / (lines * 0.75);
+    const whole = (name, what) => best(name, long, what) - further(name, what) * lines;
+    for (const name of Object.keys(works))
+      console.log(
+        `${works[name].says.padEnd(24)} each further line ${micros(further(name, 'took'))} us, ${micros(further(name, 'cpu'))} us of processor; besides, whatever the length, ${seconds(whole(name, 'took'))} s, ${seconds(whole(name, 'cpu'))} s of processor`,
+      );
     const memory = (file) =>
       Math.max(...runs.filter((run) => run.name === 'replay' && run.file === file).map(({ most }) => most));
-    // What does not grow with the length, loading the program and judging what was asked, drops out of the difference.
-    const further = (name, what) =>
-      (((best(name, long, what) - best(name, short, what)) / (lines * 0.75)) * 1e6).toFixed(2);
-    const each = (name) => `${further(name, 'took')} us, ${further(name, 'cpu')} us of processor`;
-    console.log(`each further line: replayed and judged ${each('replay')}; readline ${each('readline')}`);
-    const share = best('replay', long) / best('readline', long);
-    const asFast = best('replay', long) <= best('readline', long);
+    const times = (what) => (best('replay', long, what) / best('readline', long, what)).toFixed(2);
+    const asFast = best('replay', long, 'took') <= best('readline', long, 'took');
     const small = memory(long) < 150;
     const steady = memory(long) - memory(short) < 15;
+    const answer = (yes) => (yes ? 'yes' : 'NO');
     console.log(
-      `${share.toFixed(2)} times as long as readline; as fast: ${asFast ? 'yes' : 'NO'}; under 150 MB: ${small ? 'yes' : 'NO'}; memory does not grow with length: ${steady ? 'yes' : 'NO'}`,
+      `${times('took')} times as long as readline, ${times('cpu')} times its processor; as fast: ${answer(asFast)}; under 150 MB: ${answer(small)}; memory does not grow with length: ${answer(steady)}`,
     );
     // A shorter file than the one the aims are stated for is only printed.
     if (process.argv[2] === undefined && !(asFast && small && steady)) process.exitCode = 1;
@@ -147,5 +116,8 @@ async function main() {
     rmSync(work, { recursive: true, force: true });
   }
 }
+
+const seconds = (value) => value.toFixed(2).padStart(5);
+const micros = (value) => (value * 1e6).toFixed(2);
 
 await main();

@@ -14,7 +14,8 @@ export interface ReplayWishes {
 /** Judges a session again and prints what comes out; the exit code is the record's own, never 0 where the files contradict each other. */
 export function replayed(folder: string, { json, vcd, csv }: ReplayWishes): 0 | 1 | 2 {
   const { facts, rulesChanged, parted, signals } = replay(folder);
-  const record = buildRecord(facts);
+  // A value change dump and the end of a run on a terminal show nothing of the circuits.
+  const record = buildRecord(facts, { circuits: json });
   if (vcd !== undefined) writeInPieces(vcd, signalFormats.vcd(record, signals).pieces);
   if (csv !== undefined) writeInPieces(csv, signalFormats.edges(record, signals).pieces);
   process.stdout.write(json ? formats.json(record).text : summaryText(record));

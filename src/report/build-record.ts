@@ -17,8 +17,11 @@ import { saysOf } from './verdict-says.ts';
 import { wiringRecord } from './wiring-record.ts';
 import { worstOf } from './worst.ts';
 
-/** The record of a session. The same facts give the same record anywhere; text from streams and files stands in it with its control characters shown. */
-export function buildRecord(facts: SessionFacts): ReportRecord {
+/**
+ * The record of a session. The same facts give the same record anywhere; text from streams and files stands in it with its control
+ * characters shown. Without `circuits` it holds none of what is computed of them, which takes longer than all the rest.
+ */
+export function buildRecord(facts: SessionFacts, { circuits = true } = {}): ReportRecord {
   const { tool, machine, verdicts, register, stream } = facts;
   const kinds = new Set(verdicts.flatMap((each) => each.findings.map(({ kind }) => kind)));
   const incomplete = facts.stopped || register.length > 0;
@@ -53,7 +56,7 @@ export function buildRecord(facts: SessionFacts): ReportRecord {
     },
     worst: worstOf([...verdicts.map(({ status }) => status), ...(incomplete ? ['not-tested' as const] : [])]),
     inputMap: [...inputMap(machine, verdicts)],
-    wirings: (facts.wirings ?? []).map(wiringRecord),
+    wirings: circuits ? (facts.wirings ?? []).map(wiringRecord) : [],
     verdicts: verdicts.map((each) => verdictRecord(each, facts)),
     explained: findingKinds
       .filter((kind) => kinds.has(kind))

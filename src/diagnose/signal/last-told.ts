@@ -4,6 +4,10 @@ import type { StatusReading } from '../../model/reading.ts';
 export const isUntold = ({ levels, active }: StatusReading, index: number): boolean =>
   (levels[index] ?? '?') === '?' && (active[index] ?? '?') === '?';
 
+/** It leaves nothing of its inputs and its activity untold. */
+export const isWhole = (report: StatusReading): boolean =>
+  report.activity !== '?' && report.inputs.every((_, i) => !isUntold(report, i));
+
 /**
  * What is known at a report: where it leaves an input or the activity untold, what was last told of it. Not knowing is no change: taken
  * for one it would end an ask before its press, and every press after it would be looked for in the wrong window.

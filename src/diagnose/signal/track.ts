@@ -2,7 +2,7 @@ import type { InputName } from '../../model/machine.ts';
 import type { Window } from '../../model/procedure.ts';
 import type { Active, EdgeReading, Level, StatusReading } from '../../model/reading.ts';
 import type { Millis } from '../../model/units.ts';
-import { isUntold, withLastTold } from './last-told.ts';
+import { isUntold, isWhole, withLastTold } from './last-told.ts';
 
 /** What one input was at one report or edge. */
 export interface Sample extends State {
@@ -77,13 +77,14 @@ function readTrack({ lead, readings }: Window, input: InputName): readonly Sampl
 
 /** The last status of a window, and of what that leaves untold what the window last knew. */
 export function lastStatus({ lead, readings }: Window): StatusReading | undefined {
-  let last = lead;
-  let before = lead;
+  const last = readings.findLast((reading) => reading.kind === 'status') ?? lead;
+  if (!last || isWhole(last)) return last;
+  let told = lead;
   for (const reading of readings) {
-    if (reading.kind === 'gap') before = undefined;
-    if (reading.kind === 'status') last = before = withLastTold(reading, before);
+    if (reading.kind === 'gap') told = undefined;
+    if (reading.kind === 'status') told = withLastTold(reading, told);
   }
-  return last;
+  return told ?? last;
 }
 
 export const statuses = (window: Window): readonly StatusReading[] =>
