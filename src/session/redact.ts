@@ -11,23 +11,27 @@ export type NamedPieces = readonly [name: string, pieces: Iterable<string>];
 
 /**
  * A session without the names a person gave: the machine's, the places', the port's, the stream's, the comments of the machine
- * file and of the stream description, and paths in lines that were heard. Names of inputs, terminals, connectors and fields stay:
+ * file, of the stream description and of a program, and paths in lines that were heard. Names of inputs, terminals, connectors and fields stay:
  * without them nobody could help. It judges as the whole one does.
  */
 export function redacted(folder: SessionFolder): readonly NamedPieces[] {
   const { text, names } = redactedMachine(folder.machineText());
   const streamText = folder.streamText();
   const stream = streamText === undefined ? undefined : redactedStream(streamText);
+  const programText = folder.programText();
+  const program = programText === undefined ? undefined : redactedProgram(programText);
   const header = {
     ...folder.header(),
     port: leftOut,
     machineHash: sha256(text),
     ...(stream !== undefined && { streamHash: sha256(stream) }),
+    ...(program !== undefined && { programHash: sha256(program) }),
   };
   return [
     ['session.json', [`${JSON.stringify(header, null, 2)}\n`]],
     ['machine.yaml', [text]],
     ...(stream === undefined ? [] : [['stream.yaml', [stream]] as const]),
+    ...(program === undefined ? [] : [['program.txt', [program]] as const]),
     ['capture.log', redactedLines(folder.capture().lines())],
     ['journal.ndjson', readJournal(folder.journalText()).records.map((each) => redactedRecord(each, names))],
   ];
@@ -61,6 +65,20 @@ function redactedStream(streamText: string): string {
   withoutComments(document);
   if (isMap(document.contents)) document.set('stream', leftOut);
   return document.toString({ lineWidth: 0 });
+}
+
+/** A program of as many lines, read the same, in which comments and what stands behind a percent sign say nothing (RS-274, NISTIR 6556, 3.3). */
+export function redactedProgram(programText: string): string {
+  return programText
+    .split('\n')
+    .map((line) => {
+      if (/^\s*%/.test(line)) return '%';
+      const [words = '', ...comment] = line.replace(/\([^()]*\)/g, '()').split(';');
+      // Never closed: nothing of such a line is read.
+      if (words.replaceAll('()', '').includes('(')) return '(';
+      return withoutPaths(comment.length > 0 ? `${words};` : words);
+    })
+    .join('\n');
 }
 
 function withoutComments(document: Document): void {
