@@ -59,4 +59,5 @@ export class ScreenKeys {
   }
 }
 
-const isEnter = (name: string): boolean => name === 'enter' || name === 'return';
+/** The terminal library tells of Enter twice, once as `return`: taken for two, it would answer what the first one leads to. */
+const isEnter = (name: string): boolean => name === 'enter';

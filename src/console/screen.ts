@@ -164,7 +164,14 @@ const closing = (tags: readonly string[]): string =>
 
 type Tags = Readonly<Record<Tone, readonly string[]>>;
 
-const inShapes: Tags = { plain: [], strong: ['bold'], faint: [], caution: ['bold'], marked: ['inverse'] };
+const inShapes: Tags = {
+  plain: [],
+  strong: ['bold'],
+  faint: [],
+  caution: ['bold'],
+  danger: ['bold'],
+  marked: ['inverse'],
+};
 
-/** Yellow for what calls for care, as IEC 60073 has it; the word and the mark beside it say the same. */
-const inColour: Tags = { ...inShapes, caution: ['bold', 'yellow-fg'] };
+/** Yellow for what calls for care, red for danger, as IEC 60073 has them; the words, marks and shapes beside them say the same. */
+const inColour: Tags = { ...inShapes, caution: ['bold', 'yellow-fg'], danger: ['bold', 'red-fg'] };

@@ -32,6 +32,16 @@ export class Terminal {
     this.tmux('send-keys', '-t', 'it', key);
   }
 
+  /** Types text as it stands: no name of a key is looked for in it. */
+  typeText(text: string): void {
+    this.tmux('send-keys', '-t', 'it', '-l', text);
+  }
+
+  /** Keeps every byte that the program writes from now on. */
+  record(path: string): void {
+    this.tmux('pipe-pane', '-O', '-t', 'it', `cat >> ${path}`);
+  }
+
   resize(width: number, height: number): void {
     this.tmux('resize-window', '-t', 'it', '-x', String(width), '-y', String(height));
   }

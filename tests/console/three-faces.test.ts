@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
 import { scenarioFile } from '../../src/bench/scenario.ts';
 import { answerKeys } from '../../src/console/faces/answer-keys.ts';
+import { workByJournal } from '../integration/by-journal.ts';
 import { Person } from '../integration/person.ts';
 import { served } from '../integration/processes.ts';
 import { describeBuilt, program } from './built.ts';
@@ -72,29 +73,13 @@ async function commissioned(face: keyof typeof faces): Promise<readonly string[]
     ...only,
   ]);
   const person = new Person((hand) => bench.say(hand));
-  const journal = join(out, 'journal.ndjson');
-  // A key has no number: she looks at the page once more before she presses it, as a person does.
-  const isOpen = (id: number) => !readFileSync(journal, 'utf8').includes(`{"kind":"ended","id":${id},`);
-  person.attend((answer) => {
-    const said = answer as Parameters<Say>[0];
-    if (isOpen(said.id)) say(said);
-  });
-  let read = 0;
-  while (!existsSync(join(out, 'report.json'))) {
-    await new Promise((resolve) => setTimeout(resolve, 30));
-    if (!existsSync(journal)) continue;
-    const lines = readFileSync(journal, 'utf8').split('\n').slice(0, -1);
-    for (const line of lines.slice(read)) person.take(eventIn(line));
-    read = lines.length;
-  }
-  person.forget();
+  await workByJournal(
+    out,
+    person,
+    (answer) => say(answer as Parameters<Say>[0]),
+    () => existsSync(join(out, 'report.json')),
+  );
   return verdictsIn(join(out, 'report.json'));
-}
-
-function eventIn(line: string) {
-  const { kind, id, ask = {} } = JSON.parse(line);
-  const [input, name] = String(ask.subject ?? '').split('/');
-  return { ...ask, kind, id, ...(input && { input }), ...(name && { switch: name }) };
 }
 
 interface Written {

@@ -29,6 +29,10 @@ export interface Event {
 export interface PersonOptions {
   /** Overrides the answer to an ask; the hand does nothing then. */
   readonly says?: (ask: Event) => string | undefined;
+  /** Asks that she lets stand: somebody else sees to them. */
+  readonly leaves?: (ask: Event) => boolean;
+  /** From a warning to her hand on the stop, ms. */
+  readonly hitsAfter?: number;
 }
 
 /**
@@ -68,10 +72,12 @@ export class Person {
 
   take(event: Event): void {
     // Her hand is on the stop while anything moves.
-    if (event.kind === 'danger') this.later(400, () => this.hands({ do: 'press', switch: 'stop' }));
+    if (event.kind === 'danger')
+      this.later(this.options.hitsAfter ?? 400, () => this.hands({ do: 'press', switch: 'stop' }));
     if (event.kind === 'ended' && event.id === this.open) this.open = undefined;
     if (event.kind !== 'ask' || event.id === undefined) return;
     this.open = event.id;
+    if (this.options.leaves?.(event)) return;
     const { id } = event;
     const subject = event.switch ? `${event.input}/${event.switch}` : (event.input ?? '');
     const own = this.options.says?.(event);

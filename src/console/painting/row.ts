@@ -2,7 +2,7 @@ import { cellsOf, fitted } from './cells.ts';
 import type { Glyphs } from './glyphs.ts';
 
 /** What a stretch of text is, apart from what it says; each has a mark or a word of its own beside any colour. */
-export type Tone = 'plain' | 'strong' | 'faint' | 'caution' | 'marked';
+export type Tone = 'plain' | 'strong' | 'faint' | 'caution' | 'danger' | 'marked';
 
 export interface Stretch {
   readonly text: string;
