@@ -126,8 +126,7 @@ export function simulatedHands(
     }
     if (ask.action === 'measure') return 'cannot';
     if (ask.action !== 'confirm') return 'done';
-    if (ask.topic === 'still-out')
-      return ask.subject !== undefined && eyes.isOut(ask.subject, ask.at ?? 'switch') ? 'yes' : 'no';
+    if (ask.topic === 'still-out') return eyes.isOut(ask.subject, ask.at) ? 'yes' : 'no';
     if (ask.topic === 'stayed-off') return eyes.cameBackByItself() ? 'no' : 'yes';
     return 'yes';
   }

@@ -61,7 +61,7 @@ export class TroubleHands {
   said(ask: Ask): Said | undefined {
     const { closeUp } = this.bench;
     if (ask.action === 'measure') return ask.subject === undefined ? undefined : this.read;
-    if (ask.action !== 'confirm' || ask.subject === undefined) return undefined;
+    if (ask.action !== 'confirm' || !('subject' in ask) || ask.subject === undefined) return undefined;
     const yes = (is: boolean): Said => ({ answer: is ? 'yes' : 'no' });
     switch (ask.topic) {
       case 'lever':

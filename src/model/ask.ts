@@ -1,6 +1,6 @@
-import type { ConfirmTopic, MeasuredPlace, MotionTopic, PlugEnd } from './ask-topics.ts';
+import type { MeasuredPlace, MotionTopic, PlugEnd } from './ask-topics.ts';
 import type { CheckName } from './check-name.ts';
-import type { FaultName } from './fault-names.ts';
+import type { ConfirmAsk } from './confirm-ask.ts';
 import type { AxisLetter, InputName, Subject } from './machine.ts';
 import type { Millis, Mm, Seconds } from './units.ts';
 
@@ -66,20 +66,7 @@ export type AskAction =
   | { readonly action: 'look'; readonly topic: 'touched' | 'power' | 'lamp'; readonly subject: Subject }
   | { readonly action: 'look'; readonly topic: MotionTopic; readonly axis: AxisLetter }
   | MeasureAsk
-  | {
-      readonly action: 'confirm';
-      readonly topic: ConfirmTopic;
-      readonly subject?: Subject;
-      readonly axes?: readonly AxisLetter[];
-      readonly axis?: AxisLetter;
-      readonly at?: PlugEnd;
-      /** The two terminals of a link, where it is asked whether that is still in. */
-      readonly linked?: readonly [string, string];
-      /** What the stream showed, where that is what is asked about. */
-      readonly shows?: readonly string[];
-      /** The causes that were named, where it is asked whether they are mended. */
-      readonly causes?: readonly (readonly FaultName[])[];
-    };
+  | ConfirmAsk;
 
 /** How late a warning of this tool comes at best: two reports as they were measured, and the way an axis goes in that time at its approach speed. */
 export interface Late {

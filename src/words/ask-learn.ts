@@ -1,11 +1,12 @@
 import type { Ask, LearnTopic } from '../model/ask.ts';
+import type { ConfirmOf } from '../model/confirm-ask.ts';
 import type { Machine } from '../model/machine.ts';
 import { visible } from '../model/visible.ts';
 import { caution, cautions, dropCaution } from './cautions.ts';
 import type { AskWords } from './instruction.ts';
 import { named } from './place.ts';
 
-type Confirm = Extract<Ask, { readonly action: 'confirm' }>;
+type Confirm = ConfirmOf<LearnTopic>;
 type Move = Extract<Ask, { readonly action: 'move' }>;
 
 /** A mechanical hand wheel moves metal without a command: it teaches where positions stand, and tests neither direction nor scale. */

@@ -1,4 +1,5 @@
-import type { Ask, LengthPlace, MeasureAsk } from '../model/ask.ts';
+import type { LengthPlace, MeasureAsk } from '../model/ask.ts';
+import type { ConfirmOf } from '../model/confirm-ask.ts';
 import type { Machine } from '../model/machine.ts';
 import { visible } from '../model/visible.ts';
 import { cautions, dropCaution } from './cautions.ts';
@@ -58,16 +59,17 @@ export const lengthWords = (ask: MeasureAsk, where: LengthPlace, machine: Machin
     machine,
   });
 
-type Confirm = Extract<Ask, { readonly action: 'confirm' }>;
-
-export const longWayFree = ({ axis, shows }: Confirm, machine: Machine): AskWords => ({
-  text: `Next ${axis ?? 'the axis'} is moved by ${shows?.[0] ?? 'more than 50 mm'} and back in steps, by your own control, and each step is measured. Is so much of its way free from where it stands, no tool in, spindle off?`,
+export const longWayFree = (
+  { axis, shows: [way] }: ConfirmOf<'long-way-free'>,
+  machine: Machine,
+): AskWords => ({
+  text: `Next ${axis} is moved by ${way} and back in steps, by your own control, and each step is measured. Is so much of its way free from where it stands, no tool in, spindle off?`,
   cautions: [...cautions('listens', 'stayClear', 'clothing'), dropCaution(machine)],
-  short: `${shows?.[0] ?? 'A long way'} of ${axis ?? 'axis'} free?`,
+  short: `${way} of ${axis} free?`,
 });
 
-export const hasGauge = ({ axis }: Confirm): AskWords => ({
-  text: `Does a dial gauge stand so that it can be read each time ${axis ?? 'the axis'} has homed? Then each reading is asked for. No: the positions of the stream are used, which are commanded and not measured.`,
+export const hasGauge = ({ axis }: ConfirmOf<'has-gauge'>): AskWords => ({
+  text: `Does a dial gauge stand so that it can be read each time ${axis} has homed? Then each reading is asked for. No: the positions of the stream are used, which are commanded and not measured.`,
   cautions: cautions('stayClear', 'fingers'),
-  short: `A dial gauge at ${axis ?? 'the axis'}?`,
+  short: `A dial gauge at ${axis}?`,
 });

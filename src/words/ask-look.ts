@@ -1,5 +1,6 @@
 import type { Ask, ConfirmTopic, MotionTopic } from '../model/ask.ts';
-import { type Machine, verticalAxes } from '../model/machine.ts';
+import type { ConfirmAsk, ConfirmOf } from '../model/confirm-ask.ts';
+import type { Machine, Subject } from '../model/machine.ts';
 import { visible } from '../model/visible.ts';
 import { learnWords } from './ask-learn.ts';
 import { hasGauge, longWayFree } from './ask-length.ts';
@@ -13,7 +14,10 @@ import { named, shortly, terminalOf } from './place.ts';
 
 type Look = Extract<Ask, { readonly action: 'look' }>;
 type LookAtSwitch = Exclude<Look, { readonly topic: MotionTopic }>;
-type Confirm = Extract<Ask, { readonly action: 'confirm' }>;
+/** A word of each topic for what its ask is about. */
+type ConfirmWords = {
+  readonly [Topic in ConfirmTopic]: (ask: ConfirmOf<Topic>, machine: Machine) => AskWords;
+};
 
 export const lookWords = (ask: Look, machine: Machine): AskWords =>
   'axis' in ask ? lookAtMotion(ask, machine) : lookAtSwitch(ask, machine);
@@ -44,27 +48,7 @@ function lookAtSwitch(ask: LookAtSwitch, machine: Machine): AskWords {
   return told[ask.topic];
 }
 
-export function confirmWords(ask: Confirm, machine: Machine): AskWords {
-  const told = {
-    pressed: wasPressed,
-    propped: propped,
-    'signal-plug': signalPlug,
-    'still-out': stillOut,
-    'stop-area-clear': stopAreaClear,
-    'stayed-off': stayedOff,
-    'stayed-in': stayedIn,
-    'hard-wired-stop': hardWiredStop,
-    'way-free': wayFreeWords,
-    'long-way-free': longWayFree,
-    'has-gauge': hasGauge,
-    ...learnWords,
-    ...causeTopicWords,
-  } satisfies Record<ConfirmTopic, (ask: Confirm, machine: Machine) => AskWords>;
-  return told[ask.topic](ask, machine);
-}
-
-function propped(ask: Confirm, machine: Machine): AskWords {
-  const axes = ask.axes ?? verticalAxes(machine);
+function propped({ axes }: ConfirmOf<'propped'>, machine: Machine): AskWords {
   const which = axes.length === 0 ? 'every vertical axis' : listed(axes);
   return {
     text: `Prop ${which} with a block that carries its weight, so that it cannot drop. Answer yes when it rests on the block, or when nothing hangs here.`,
@@ -73,50 +57,70 @@ function propped(ask: Confirm, machine: Machine): AskWords {
   };
 }
 
-const wasPressed = (ask: Confirm, machine: Machine): AskWords => ({
+const wasPressed = (ask: ConfirmOf<'pressed'>, machine: Machine): AskWords => ({
   text: `The input of ${whatOf(ask, machine)} answered much more briefly than a held press. Did you press it each time it was asked for? Answer no if nobody touched it.`,
   cautions: cautions('motorsOff'),
   short: 'Did you press it each time?',
 });
 
-const whatOf = (ask: Confirm, machine: Machine): string =>
-  ask.subject === undefined ? 'this input' : named(ask.subject, machine);
+const whatOf = ({ subject }: { readonly subject: Subject }, machine: Machine): string =>
+  named(subject, machine);
 
-const whereOf = (ask: Confirm, machine: Machine): string => {
-  if (ask.at !== 'controller') return ask.at === undefined ? '' : ' at the switch';
-  const terminal = ask.subject === undefined ? '' : terminalOf(ask.subject, machine);
+const whereOf = ({ subject, at }: ConfirmOf<'signal-plug' | 'still-out'>, machine: Machine): string => {
+  if (at !== 'controller') return ' at the switch';
+  const terminal = terminalOf(subject, machine);
   return terminal === '' ? ' at the controller' : ` at the controller (${terminal})`;
 };
 
-const signalPlug = (ask: Confirm, machine: Machine): AskWords => ({
+const signalPlug = (ask: ConfirmOf<'signal-plug'>, machine: Machine): AskWords => ({
   text: `Look at the plug of ${whatOf(ask, machine)}${whereOf(ask, machine)}: is it a small signal plug of at most 30 V, with no motor, spindle or mains wire in it? Answer yes only if you know.`,
   cautions: cautions('signalOnly', 'mains', 'licensed'),
   short: 'Signal plug, 30 V at most, nothing else?',
 });
 
-const stillOut = (ask: Confirm, machine: Machine): AskWords => ({
+const stillOut = (ask: ConfirmOf<'still-out'>, machine: Machine): AskWords => ({
   text: ask.linked
     ? `Before the break ${ask.linked.map(visible).join(' and ')} of ${whatOf(ask, machine)}${whereOf(ask, machine)} were joined with a piece of wire. Is it still in? Yes: still in. No: it is out again.`
     : `Before the break the plug of ${whatOf(ask, machine)}${whereOf(ask, machine)} was pulled. Is it still out? Yes: still out. No: it is back in.`,
   cautions: cautions('signalOnly', 'motorsOff'),
-  short:
-    `${ask.linked ? 'Link still in' : 'Still out'}? ${ask.subject === undefined ? '' : shortly(ask.subject, machine)}`.trimEnd(),
+  short: `${ask.linked ? 'Link still in' : 'Still out'}? ${shortly(ask.subject, machine)}`.trimEnd(),
 });
 
-const stayedIn = (ask: Confirm, machine: Machine): AskWords => ({
+const stayedIn = (ask: ConfirmOf<'stayed-in'>, machine: Machine): AskWords => ({
   text: `The status of ${whatOf(ask, machine)} came back while the button should still have been in. Did the button stay in until you turned or pulled it out? Answer no if it came out by itself.`,
   cautions: cautions('statusNoProof', 'licensed'),
   short: 'Did the button stay in by itself?',
 });
 
-const stopAreaClear = (ask: Confirm, machine: Machine): AskWords => ({
+const stopAreaClear = (ask: ConfirmOf<'stop-area-clear'>, machine: Machine): AskWords => ({
   text: `Next ${whatOf(ask, machine)} is pressed with the drives ready for power. Is everyone out of reach of moving parts, the tool out and every vertical axis propped?`,
   cautions: [...cautions('listens', 'stayClear'), dropCaution(machine), ...cautions('licensed')],
   short: 'Everyone clear, axis propped?',
 });
 
-const stayedOff = (ask: Confirm, machine: Machine): AskWords => ({
+const stayedOff = (ask: ConfirmOf<'stayed-off'>, machine: Machine): AskWords => ({
   text: `After ${whatOf(ask, machine)} was unlatched: did everything stay off, with no axis, spindle or drive coming back by itself? Answer yes or no.`,
   cautions: cautions('stayClear', 'statusNoProof'),
   short: 'Did everything stay off?',
 });
+
+const confirming = {
+  pressed: wasPressed,
+  propped,
+  'signal-plug': signalPlug,
+  'still-out': stillOut,
+  'stop-area-clear': stopAreaClear,
+  'stayed-off': stayedOff,
+  'stayed-in': stayedIn,
+  'hard-wired-stop': hardWiredStop,
+  'way-free': wayFreeWords,
+  'long-way-free': longWayFree,
+  'has-gauge': hasGauge,
+  ...learnWords,
+  ...causeTopicWords,
+} satisfies ConfirmWords;
+
+export function confirmWords(ask: ConfirmAsk, machine: Machine): AskWords {
+  const say = confirming[ask.topic] as (ask: ConfirmAsk, machine: Machine) => AskWords;
+  return say(ask, machine);
+}

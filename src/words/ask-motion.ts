@@ -1,4 +1,5 @@
 import type { Ask, Late } from '../model/ask.ts';
+import type { ConfirmOf } from '../model/confirm-ask.ts';
 import type { Machine } from '../model/machine.ts';
 import { cautions, dropCaution } from './cautions.ts';
 import type { AskWords } from './instruction.ts';
@@ -33,7 +34,7 @@ export const homeWords = ({ axis, late }: Of<'home'>, machine: Machine): AskWord
   short: axis === 'all' ? 'Home all axes' : `Home ${axis}`,
 });
 
-export const hardWiredStop = (_ask: Of<'confirm'>, machine: Machine): AskWords => ({
+export const hardWiredStop = (_ask: ConfirmOf<'hard-wired-stop'>, machine: Machine): AskWords => ({
   text: 'The machine file names no stop input. Is there a stop within your reach, wired so that it takes the power from the drives whatever the controller does, and have you seen it work today? Answer yes only if both are so.',
   cautions: [...cautions('listens', 'statusNoProof', 'licensed'), dropCaution(machine)],
   short: 'A hard-wired stop, seen to work?',
@@ -42,8 +43,7 @@ export const hardWiredStop = (_ask: Of<'confirm'>, machine: Machine): AskWords =
 /** Where the whole travel is shorter, no one can keep so much free. */
 const middleBelow = 110;
 
-export function wayFreeWords({ axis }: Of<'confirm'>, machine: Machine): AskWords {
-  const letter = axis ?? 'the axis';
+export function wayFreeWords({ axis }: ConfirmOf<'way-free'>, machine: Machine): AskWords {
   const found = machine.axes.find((each) => each.letter === axis);
   const room =
     found?.kind === 'rotary'
@@ -52,8 +52,8 @@ export function wayFreeWords({ axis }: Of<'confirm'>, machine: Machine): AskWord
         ? 'in the middle of its travel'
         : 'at least 50 mm free on both sides';
   return {
-    text: `Is the path of ${letter} clear: ${room}, off its switches, no tool in, spindle off, no work and no clamp in reach, every prop taken out? Answer yes only after you have looked.`,
+    text: `Is the path of ${axis} clear: ${room}, off its switches, no tool in, spindle off, no work and no clamp in reach, every prop taken out? Answer yes only after you have looked.`,
     cautions: [...cautions('listens', 'stayClear', 'clothing'), dropCaution(machine)],
-    short: `Is the path of ${letter} clear, both ways?`,
+    short: `Is the path of ${axis} clear, both ways?`,
   };
 }

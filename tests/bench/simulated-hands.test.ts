@@ -32,7 +32,7 @@ describe('the simulated hands', () => {
     hands.asked(1, pressOf('x-far'));
     wait(1300);
     expect(level('x-far')).toBe('H');
-    hands.asked(2, { ...common, action: 'confirm', topic: 'stop-area-clear' });
+    hands.asked(2, { ...common, action: 'confirm', topic: 'stop-area-clear', subject: 'stop' });
     wait(3000);
     expect(level('x-far')).toBe('L');
   });

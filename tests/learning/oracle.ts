@@ -37,7 +37,7 @@ export function papersOf(
   };
   return (ask: Ask): Answer | undefined => {
     if (ask.action !== 'confirm') return undefined;
-    const [first = '', second] = ask.shows ?? [];
+    const [first = '', second] = ('shows' in ask && ask.shows) || [];
     if (ask.topic === 'which-base') {
       const base = { decimal: '10', hex: '16', binary: '2' }[shape.inputs as 'hex'];
       return second === base ? 'yes' : 'no';

@@ -58,7 +58,7 @@ describe('a resumed session', () => {
           .map(({ ask }) =>
             ask.action === 'power'
               ? `power to ${ask.to}`
-              : ask.action === 'confirm'
+              : ask.action === 'confirm' && 'axis' in ask
                 ? `${ask.topic} ${ask.axis}`
                 : ask.action,
           ),

@@ -71,7 +71,7 @@ export const actions: readonly AskAction[] = [
     [
       ...['tap', 'carriage', 'tug', 'flex', 'lever', 'face', 'settings', 'blades', 'gap', 'bracket', 'clip'],
       ...['drives', 'spindle', 'axis'],
-    ] as readonly CauseTopic[]
+    ] as readonly Exclude<CauseTopic, 'mended'>[]
   ).map((topic) => ({ action: 'confirm', topic, ...x, axis: 'X' }) as const),
   { action: 'confirm', topic: 'mended', ...x, causes: [['signal-core-open']] },
   { action: 'confirm', topic: 'mended', ...x, causes: [['wrong-blade', 'polarity-inverted'], []] },

@@ -109,10 +109,10 @@ function detailsOf(ask: Ask): JsonLine {
     case 'confirm':
       return {
         topic: ask.topic,
-        ...given('at', ask.at),
-        ...axesLine(ask.axes),
-        ...given('axis', ask.axis),
-        ...given('shows', ask.shows),
+        ...('at' in ask ? { at: ask.at } : {}),
+        ...('axes' in ask ? axesLine(ask.axes) : {}),
+        ...('axis' in ask ? given('axis', ask.axis) : {}),
+        ...('shows' in ask ? given('shows', ask.shows) : {}),
       };
     case 'hands-off':
     case 'release':

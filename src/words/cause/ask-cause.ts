@@ -1,4 +1,5 @@
-import type { Ask, CauseTopic } from '../../model/ask.ts';
+import type { CauseTopic } from '../../model/ask.ts';
+import type { ConfirmOf } from '../../model/confirm-ask.ts';
 import type { Machine } from '../../model/machine.ts';
 import { cautions, dropCaution } from '../cautions.ts';
 import type { AskWords } from '../instruction.ts';
@@ -6,13 +7,11 @@ import { named, shortly } from '../place.ts';
 import { faultWords } from '../wiring/fault-words.ts';
 import { causeTitle } from './cause-words.ts';
 
-type Confirm = Extract<Ask, { readonly action: 'confirm' }>;
+type Confirm = ConfirmOf<CauseTopic>;
 type Say = (ask: Confirm, machine: Machine) => AskWords;
 
-const whatOf = ({ subject }: Confirm, machine: Machine): string =>
-  subject === undefined ? 'this switch' : named(subject, machine);
-const placeOf = ({ subject }: Confirm, machine: Machine): string =>
-  subject === undefined ? '' : shortly(subject, machine);
+const whatOf = ({ subject }: Confirm, machine: Machine): string => named(subject, machine);
+const placeOf = ({ subject }: Confirm, machine: Machine): string => shortly(subject, machine);
 
 const hand =
   (text: (what: string) => string, short: string, also: readonly string[] = []): Say =>
@@ -25,7 +24,7 @@ const hand =
 const powered =
   (text: (what: string, axis: string) => string, short: string): Say =>
   (ask, machine) => ({
-    text: text(whatOf(ask, machine), ask.axis ?? 'the axis'),
+    text: text(whatOf(ask, machine), ('axis' in ask && ask.axis) || 'the axis'),
     cautions: [
       ...cautions('listens', 'lateByTwo', 'yourControl', 'stayClear', 'clothing'),
       dropCaution(machine),
@@ -107,20 +106,22 @@ export const causeTopicWords = {
       `By your own control move ${axis} to and fro, 5 mm at most, with 50 mm free to both sides, for about ten seconds, your hand on the stop. Answer yes when it stands. ${capital(what)} is watched meanwhile.`,
     'Axis to and fro, 5 mm at most',
   ),
-  mended: (ask, machine) => ({
+  mended: (ask: ConfirmOf<'mended'>, machine: Machine) => ({
     text: `${mendedText(ask, machine)} Is it mended now? Yes: press and plug are tested again. No: the session ends here.`,
     cautions: cautions('motorsOff', 'mains'),
     short: `Mended? ${placeOf(ask, machine)}`,
   }),
-} satisfies Record<CauseTopic, Say>;
+} satisfies Record<Exclude<CauseTopic, 'mended'>, Say> & {
+  readonly mended: (ask: ConfirmOf<'mended'>, machine: Machine) => AskWords;
+};
 
 const capital = (what: string): string => what.charAt(0).toUpperCase() + what.slice(1);
 
 /** Of several causes the first few are named; the ask must fit a screen. */
 const titlesTold = 3;
 
-function mendedText({ causes = [], subject }: Confirm, machine: Machine): string {
-  const where = subject === undefined ? '' : ` for ${named(subject, machine)}`;
+function mendedText({ causes, subject }: ConfirmOf<'mended'>, machine: Machine): string {
+  const where = ` for ${named(subject, machine)}`;
   const [first] = causes;
   if (causes.length === 1 && first)
     return `Named${where}: ${causeTitle(first)}. To mend it: ${first.map((each) => faultWords[each].fix).join(' ')}`;

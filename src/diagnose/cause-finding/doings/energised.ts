@@ -24,9 +24,9 @@ function* powerOn(site: Site): Asking<Done | undefined> {
   const { latest, of } = site;
   const confirm = { check, action: 'confirm', seconds: timeToAnswer } as const;
   const asks: readonly Ask[] = [
-    ...(hasStop(site) ? [] : [{ ...confirm, topic: 'hard-wired-stop' } as Ask]),
-    { ...confirm, topic: 'stop-area-clear', subject: of.subject } as Ask,
-    { check, action: 'power', what: 'motors', to: 'on', seconds: timeToPlug } as Ask,
+    ...(hasStop(site) ? [] : [{ ...confirm, topic: 'hard-wired-stop' } as const]),
+    { ...confirm, topic: 'stop-area-clear', subject: of.subject } as const,
+    { check, action: 'power', what: 'motors', to: 'on', seconds: timeToPlug } as const,
   ];
   for (const ask of asks) {
     const ended = yield* untilUnbroken(ask, latest);
@@ -39,12 +39,12 @@ function* powerOn(site: Site): Asking<Done | undefined> {
 
 function* powerOff(site: Site): Asking<boolean> {
   const { latest, scene } = site;
-  const off = { check, action: 'power', what: 'motors', to: 'off', seconds: timeToPlug } as Ask;
+  const off = { check, action: 'power', what: 'motors', to: 'off', seconds: timeToPlug } as const;
   if ((yield* untilUnbroken(off, latest)).answer !== 'done') return false;
   site.motorsOn = false;
   const axes = verticalAxes(scene.machine);
   if (axes.length === 0) return true;
-  const prop = { check, action: 'confirm', topic: 'propped', axes, seconds: timeToAnswer } as Ask;
+  const prop = { check, action: 'confirm', topic: 'propped', axes, seconds: timeToAnswer } as const;
   return (yield* untilUnbroken(prop, latest)).answer === 'yes';
 }
 

@@ -1,4 +1,3 @@
-import type { Ask } from '../../../model/ask.ts';
 import type { LookDeed } from '../../../model/deed-names.ts';
 import { timeToAnswer, timeToPlug } from '../../limits.ts';
 import { refusal } from '../../procedures/asking.ts';
@@ -9,14 +8,14 @@ const check = 'troubleshoot' as const;
 
 export const look = (topic: LookDeed): Doing =>
   function* ({ of, latest }) {
-    const ask = { check, action: 'confirm', topic, subject: of.subject, seconds: timeToPlug } as Ask;
+    const ask = { check, action: 'confirm', topic, subject: of.subject, seconds: timeToPlug } as const;
     const ended = yield* untilUnbroken(ask, latest);
     if (ended.answer === 'yes' || ended.answer === 'no') return { outcome: ended.answer };
     return { missing: refusal(ended) ?? 'not-sure' };
   };
 
 export const lamp: Doing = function* ({ of, latest }) {
-  const ask = { check, action: 'look', topic: 'lamp', subject: of.subject, seconds: timeToAnswer } as Ask;
+  const ask = { check, action: 'look', topic: 'lamp', subject: of.subject, seconds: timeToAnswer } as const;
   const ended = yield* untilUnbroken(ask, latest);
   if (ended.answer === 'on' || ended.answer === 'off') return { outcome: ended.answer };
   return { missing: refusal(ended) ?? 'not-sure' };

@@ -1,4 +1,3 @@
-import type { Ask } from '../../../model/ask.ts';
 import type { WatchedDeed } from '../../../model/deed-names.ts';
 import { inputOf, type Switch } from '../../../model/machine.ts';
 import { ms, seconds } from '../../../model/units.ts';
@@ -18,7 +17,7 @@ const check = 'troubleshoot' as const;
 export const restSeconds = seconds(6);
 
 export const rest: Doing = function* (site) {
-  const ask = { check, action: 'hands-off', seconds: restSeconds } as Ask;
+  const ask = { check, action: 'hands-off', seconds: restSeconds } as const;
   const { window } = yield* untilUnbroken(ask, site.latest);
   return seenHeld(window, site);
 };
@@ -67,8 +66,8 @@ export const watched = (topic: WatchedDeed, held: boolean | undefined): Doing =>
   function* (site) {
     const { of, latest } = site;
     if (topic === 'tap' && !(site.surePulse <= briefestTap)) return { missing: 'stream-too-slow' };
-    const axis = of.axis === undefined ? {} : { axis: of.axis };
-    const ask = { check, action: 'confirm', topic, subject: of.subject, ...axis, seconds: timeToPlug } as Ask;
+    const about = { check, action: 'confirm', topic, subject: of.subject, seconds: timeToPlug } as const;
+    const ask = of.axis === undefined ? about : { ...about, axis: of.axis };
     let ended = yield* put(ask, latest);
     while (ended.by === 'gap') ended = yield* put(ask, latest);
     if (ended.answer !== 'yes') return { missing: refusal(ended) ?? 'not-confirmed' };
