@@ -17,13 +17,20 @@ export interface MotionOf {
   readonly filterMs: (axis: Axis) => number;
 }
 
-/** Carries out one course at a time. */
+/** A course under way. */
+interface Lane {
+  readonly course: Course;
+  takeBack: () => void;
+  run: StretchRun | undefined;
+}
+
+/** Carries out courses: those of one stage at the same time, the next stage when all of them are over. */
 export class Motion {
   private readonly own: MotionOf;
-  private takeBack: (() => void) | undefined;
-  private run: StretchRun | undefined;
+  private readonly lanes = new Set<Lane>();
+  private stages: readonly (readonly Course[])[] = [];
   private halting = false;
-  /** What the course under way is shown as. */
+  /** What the courses under way are shown as. */
   as: 'moving' | 'homing' = 'moving';
 
   constructor(own: MotionOf) {
@@ -31,62 +38,79 @@ export class Motion {
   }
 
   get underWay(): boolean {
-    return this.takeBack !== undefined;
+    return this.lanes.size > 0;
   }
 
   /** What moves, and how fast, signed mm/s. */
-  get now(): { readonly axis: Axis; readonly velocity: number } | undefined {
-    return this.run && { axis: this.run.stretch.axis, velocity: this.run.velocity };
+  get now(): readonly { readonly axis: Axis; readonly velocity: number }[] {
+    return [...this.lanes].flatMap(({ run }) =>
+      run ? [{ axis: run.stretch.axis, velocity: run.velocity }] : [],
+    );
   }
 
-  start(course: Course, as: 'moving' | 'homing'): void {
+  start(stages: readonly (readonly Course[])[], as: 'moving' | 'homing'): void {
     this.stop();
     this.as = as;
     this.own.show(as);
-    this.go(course, course.next());
+    this.stages = stages;
+    this.nextStage();
   }
 
   /** No more pulses, at once. */
   stop(): void {
-    if (!this.takeBack) return;
-    this.end('still');
+    if (this.underWay) this.end('still');
   }
 
-  /** Comes to rest down its ramp, after its reaction, and ends in a fault. */
+  /** Comes to rest down its ramps, after its reaction, and ends in a fault. */
   halt(): void {
-    const { run } = this;
-    if (!run || this.halting) return;
+    if (!this.underWay || this.halting) return;
     this.halting = true;
-    run.brake();
+    for (const { run } of this.lanes) run?.brake();
   }
 
-  private go(course: Course, next: IteratorResult<Stretch, boolean>): void {
+  private nextStage(): void {
+    const [stage, ...later] = this.stages;
+    this.stages = later;
+    if (!stage) {
+      this.end('still');
+      return;
+    }
+    const lanes = stage.map((course): Lane => ({ course, takeBack: () => {}, run: undefined }));
+    for (const lane of lanes) this.lanes.add(lane);
+    for (const lane of lanes) if (this.lanes.has(lane)) this.go(lane, lane.course.next());
+  }
+
+  private go(lane: Lane, next: IteratorResult<Stretch, boolean>): void {
     if (next.done) {
-      this.end(next.value ? 'still' : 'fault');
+      this.lanes.delete(lane);
+      if (!next.value) this.end('fault');
+      else if (!this.underWay) this.nextStage();
       return;
     }
     const { time, powered, filterMs } = this.own;
     const run = new StretchRun(next.value, filterMs(next.value.axis));
-    this.run = run;
+    lane.run = run;
     let from = time.now();
     const step = () => {
       const now = time.now();
       const end = run.run(now - from, powered());
       from = now;
       // Its switches may have stopped it on the way.
-      if (this.run !== run) return;
-      if (!end) this.takeBack = time.after(stepEvery, step);
+      if (!this.lanes.has(lane) || lane.run !== run) return;
+      if (!end) lane.takeBack = time.after(stepEvery, step);
       else if (this.halting) this.end('fault');
-      else this.go(course, course.next(end));
+      else this.go(lane, lane.course.next(end));
     };
-    this.takeBack = time.after(stepEvery, step);
+    lane.takeBack = time.after(stepEvery, step);
   }
 
   private end(activity: Activity): void {
-    this.takeBack?.();
-    this.takeBack = undefined;
-    this.run?.stretch.axis.waiting.clear();
-    this.run = undefined;
+    for (const { takeBack, run } of this.lanes) {
+      takeBack();
+      run?.stretch.axis.waiting.clear();
+    }
+    this.lanes.clear();
+    this.stages = [];
     this.halting = false;
     this.own.show(activity);
   }

@@ -26,7 +26,7 @@ export class Panel {
     const { axes } = this.world;
     const chosen = letter === 'all' ? [...axes] : [axisNamed(this.world, letter)];
     const inOrder = chosen.sort((a, b) => a.homing.homeOrder - b.homing.homeOrder);
-    this.begin(inOrder, 'homing', (axis) => homing(axis, this.isActive));
+    this.begin(inOrder, 'homing', (axis) => homing(axis, this.isActive), this.world.truth.homesAtOnce);
   }
 
   /** Once the axis was homed, a target outside its soft limits is refused with a fault and nothing moves. */
@@ -70,14 +70,29 @@ export class Panel {
   }
 
   /** A controller in fault starts nothing. */
-  private begin(axes: readonly Axis[], as: 'moving' | 'homing', course: (axis: Axis) => Course): void {
+  private begin(
+    axes: readonly Axis[],
+    as: 'moving' | 'homing',
+    course: (axis: Axis) => Course,
+    atOnce = false,
+  ): void {
     const { controller, motion, quirks, isAtLimit } = this.world;
     if (!controller.powered || controller.activity === 'fault' || (quirks.refusesAtLimit && isAtLimit))
       return;
-    motion.start(inTurn(axes, course, quirks.beforeMotion), as);
+    const courseOf = (chosen: readonly Axis[]) => inTurn(chosen, course, quirks.beforeMotion);
+    const stages = atOnce
+      ? byPlace(axes).map((each) => each.map((axis) => courseOf([axis])))
+      : [[courseOf(axes)]];
+    motion.start(stages, as);
   }
 
   private readonly isActive = (input: string): boolean => this.world.isActive(input);
+}
+
+/** Axes that have one place in the order of homing, together. */
+function byPlace(axes: readonly Axis[]): readonly (readonly Axis[])[] {
+  const places = [...new Set(axes.map(({ homing }) => homing.homeOrder))];
+  return places.map((place) => axes.filter(({ homing }) => homing.homeOrder === place));
 }
 
 function* inTurn(

@@ -5,6 +5,8 @@ export interface MachineTruth {
   /** In the order of the controller's terminals, which is the order of the stream. */
   readonly inputs: readonly InputTruth[];
   readonly axes: readonly AxisTruth[];
+  /** Axes of one place in the order home at the same time; left out: one after the other. */
+  readonly homesAtOnce?: boolean;
 }
 
 export type ContactKind = 'normally closed' | 'normally open';

@@ -131,7 +131,8 @@ export class World {
     this.drives.on = false;
     this.drives.cameBack = false;
     const { now } = this.motion;
-    if (now) now.axis.moveTo(now.axis.stands + (now.velocity * Math.abs(now.velocity)) / (2 * dragsAt));
+    for (const { axis, velocity } of now)
+      axis.moveTo(axis.stands + (velocity * Math.abs(velocity)) / (2 * dragsAt));
   }
 
   isActive(input: string): boolean {
@@ -171,11 +172,11 @@ export class World {
 
   private limitTripped(input: string): void {
     const { motion, quirks } = this;
-    const homing = motion.as === 'homing' ? motion.now?.axis : undefined;
-    if (quirks.haltsAtLimit && !homing?.homing.inputs.includes(input)) {
+    const homing = motion.as === 'homing' ? motion.now : [];
+    if (quirks.haltsAtLimit && !homing.some(({ axis }) => axis.homing.inputs.includes(input))) {
       motion.halt();
       if (this.controller.powered) this.controller.activity = 'fault';
-    } else if (quirks.heedsLimits && !homing) motion.halt();
+    } else if (quirks.heedsLimits && homing.length === 0) motion.halt();
   }
 
   private dogOf(contact: Contact): Dog | undefined {

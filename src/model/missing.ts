@@ -32,6 +32,8 @@ export type Missing =
   | 'no-home-switch'
   | 'seek-not-proved'
   | 'no-motion-seen'
+  | 'motion-not-reported'
+  | 'ended-by-another'
   | 'position-not-reported'
   | 'direction-not-known'
   | 'not-told-apart'

@@ -39,6 +39,9 @@ export const missingWords = {
   'no-home-switch': 'the machine file names no home switch for this axis',
   'seek-not-proved': 'the first seek of this axis was not proved, so it is not sent home',
   'no-motion-seen': 'the stream showed no motion',
+  'motion-not-reported':
+    'the controller told nothing of the motion while it lasted; one that reports as it homes, or a slower seek, would show it',
+  'ended-by-another': 'another axis ended the homing before this one was home',
   'position-not-reported': 'the stream does not report the position of this axis',
   'direction-not-known': 'nobody saw which way the tool went, and no proved switch marks it',
   'not-told-apart': 'what was seen fits more than one cause, or a sound axis as well as a faulty one',

@@ -20,6 +20,8 @@ export interface MotionCase {
   /** An axis that somebody moves at the control before the first seek, by so many mm or degrees. */
   readonly moved?: readonly [axis: string, by: number];
   readonly on?: 'router' | 'portal';
+  /** X and Y, which have one place in the order, home at the same time. */
+  readonly atOnce?: boolean;
   /** Subjects asked for. */
   readonly only?: readonly string[];
   readonly hands?: HandsOptions;
@@ -50,7 +52,7 @@ export async function motionSession(given: MotionCase): Promise<VirtualOutcome> 
   const isPortal = (given.on ?? (machineFor([fault ?? '']).truth === portal && 'portal')) === 'portal';
   const { only = isPortal ? ['y-left', 'y-right', 'stop'] : ['x-home', 'stop'] } = given;
   const folder = temporaryFolder();
-  const truth = standing(isPortal ? portal : scenario, stands);
+  const truth = { ...standing(isPortal ? portal : scenario, stands), homesAtOnce: given.atOnce ?? false };
   const place = workplace({
     truth,
     faults: fault === undefined ? [] : [fault],

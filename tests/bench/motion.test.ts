@@ -95,6 +95,23 @@ describe('homing', () => {
     expect(moved(2)).toBeLessThan(moved(0));
   });
 
+  it('of axes that share a place in the order goes at the same time, where the machine has it so', () => {
+    const both = (homesAtOnce: boolean) => {
+      const { bench, settle, last, told } = stand({ truth: { ...scenario, homesAtOnce } });
+      bench.home('all');
+      settle();
+      expect(last()).toMatchObject({ activity: 'still', positions: [0, 0, 0] });
+      const reports = told();
+      return reports.filter((each, i) => {
+        const before = reports[i - 1];
+        return before && [0, 1].every((axis) => before.positions[axis] !== each.positions[axis]);
+      }).length;
+    };
+    // Y has 160 mm to go at 15 mm/s: ten seconds at a hundred reports each, less the moments at rest.
+    expect(both(true)).toBeGreaterThan(900);
+    expect(both(false)).toBe(0);
+  });
+
   it('runs on past a switch whose wires are crossed and ends in a fault, in which nothing else starts until it is cleared', () => {
     const { bench, wait, last } = stand({ faults: ['crossed:x-home,probe'] });
     bench.seek('X');

@@ -63,7 +63,7 @@ function findingsOf(item: HomingItem, last: SeekRun, judged: SeekJudgement): rea
 
 function missingOf({ missing }: HomingItem, { cycle }: SeekRun, judged: SeekJudgement): Missing | undefined {
   const { features, own, says } = judged;
-  if (features.seen === 'gap') return 'stream-broke-off';
+  if (features.seen === 'gap') return cycle.ends === 'gap' ? 'stream-broke-off' : 'motion-not-reported';
   if (says === 'contradictory') return 'contradictory';
   if (!cycle.approach && cycle.zero.kind !== 'jump') return missing ?? 'no-motion-seen';
   if (says === 'faulty') return undefined;

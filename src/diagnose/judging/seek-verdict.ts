@@ -95,7 +95,7 @@ function missingOf({ runs, missing }: SeekItem, judged: SeekJudgement): Missing 
   if (missing) return missing;
   const last = runs.at(-1);
   if (!last?.cycle.approach && features.zero !== 'set') return 'no-motion-seen';
-  if (features.seen === 'gap') return 'stream-broke-off';
+  if (features.seen === 'gap') return last?.cycle.ends === 'gap' ? 'stream-broke-off' : 'motion-not-reported';
   if (says === 'contradictory') return 'contradictory';
   if (!direction.known) return 'direction-not-known';
   // A single trip may have been noise, unless somebody saw the axis at its switch or it came three times in one place.

@@ -42,6 +42,8 @@ const statusOfMissing = {
   'no-home-switch': 'not-tested',
   'seek-not-proved': 'not-tested',
   'no-motion-seen': 'inconclusive',
+  'motion-not-reported': 'inconclusive',
+  'ended-by-another': 'inconclusive',
   'position-not-reported': 'not-tested',
   'direction-not-known': 'inconclusive',
   'not-told-apart': 'inconclusive',

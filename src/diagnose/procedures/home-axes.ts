@@ -1,5 +1,6 @@
 import type { MotionKnown, Scene, Window } from '../../model/procedure.ts';
 import type { Missing } from '../../model/verdict.ts';
+import { type HomingIssueKind, judgeHoming } from '../homing/judge.ts';
 import { type AxisHoming, orderIssues, orderSeen } from '../homing/order.ts';
 import { ownPart } from '../homing/own-part.ts';
 import { lostBefore } from '../homing/reference.ts';
@@ -33,7 +34,7 @@ export function* homeOnce(
   if (axis === undefined) return { items: [], motion, missing: undefined };
   const watched = yield* watchHoming('homing', axis, homing, latest, motion);
   const { ended, guard } = watched;
-  const made = homing.map((each) => ({ ...each, run: runOf(each, homing, watched, motion) }));
+  const made = withoutCutOff(homing.map((each) => ({ ...each, run: runOf(each, homing, watched, motion) })));
   const why = refusal(ended);
   if (!made.some(({ run }) => run) && why) return { items: earlier, motion, missing: why };
   const seen = made.flatMap(({ roles, run }): readonly AxisHoming[] =>
@@ -54,13 +55,34 @@ export function* homeOnce(
       lostSince: before.lostSince || (before.runs.length > 0 && lostBefore(watched.brokenOff, ended.window)),
       ...(order && { order }),
       orderIssues: issues.filter((each) => each.axis === letter),
-      ...(!run && { missing: 'no-motion-seen' as const }),
+      ...(!run && { missing: made.some((each) => each.run) ? 'ended-by-another' : 'no-motion-seen' }),
     };
     items.push(run ? yield* lookedAt(item, scene, latest, motion) : item);
   }
   const alarmed = items.some(({ alarms }) => alarms.length > 0);
   return { items, motion: alarmed ? { ...motion, motorsOn: false } : motion, missing: undefined };
 }
+
+/** Where a homing ended in a fault of one axis, another that was in order until then was stopped with it: nothing follows of that one. */
+function withoutCutOff<Made extends { readonly run: SeekRun | undefined }>(
+  made: readonly Made[],
+): readonly Made[] {
+  const faulted = made.filter(({ run }) => run?.cycle.ends === 'fault');
+  const isToBlame = ({ run }: Made) =>
+    run !== undefined && judgeHoming(run.cycle).issues.some(({ kind }) => endsAHoming.has(kind));
+  if (!faulted.some(isToBlame)) return made;
+  return made.map((each) =>
+    faulted.includes(each) && !isToBlame(each) ? { ...each, run: undefined } : each,
+  );
+}
+
+/** What a controller gives up a homing for. */
+const endsAHoming: ReadonlySet<HomingIssueKind> = new Set([
+  'pressed-at-start',
+  'no-reversal',
+  'does-not-clear',
+  'slow-trip-missed',
+]);
 
 /** What one axis did of it; undefined where it did nothing. */
 function runOf(

@@ -11,6 +11,12 @@ export const directionCases: readonly SeekCase[] = [
     plays: [
       { because: 'There is nothing to find.', only: threeAxes, found: [] },
       {
+        because: 'X and Y home at the same time: each comes to its own switch.',
+        only: threeAxes,
+        atOnce: true,
+        found: [],
+      },
+      {
         because:
           'Two motors, two switches a little apart: the side that waits for the other does not push on.',
         on: 'portal',

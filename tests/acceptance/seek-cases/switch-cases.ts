@@ -58,7 +58,7 @@ export const switchCases: readonly SeekCase[] = [
         because: 'Z was home by then and is sound; Y never set off, of which nothing follows.',
         fault: 'stays-on-switch:X',
         only: threeAxes,
-        found: ['homing X: failed no-reversal(no-reversal)', 'homing Y: inconclusive no-motion-seen'],
+        found: ['homing X: failed no-reversal(no-reversal)', 'homing Y: inconclusive ended-by-another'],
       },
     ],
   },
@@ -79,6 +79,13 @@ export const switchCases: readonly SeekCase[] = [
         because: 'Half the way that the lever needs to spring back.',
         fault: 'back-off-short:X',
         found: ['homing X: failed does-not-clear(does-not-clear)'],
+      },
+      {
+        because: 'Y, on its way at the same time and in order until then, was stopped with X.',
+        fault: 'back-off-short:X',
+        only: threeAxes,
+        atOnce: true,
+        found: ['homing X: failed does-not-clear(does-not-clear)', 'homing Y: inconclusive ended-by-another'],
       },
       {
         because: 'A lever that lets go too late.',

@@ -95,7 +95,7 @@ export const wayCases: readonly SeekCase[] = [
       {
         because: 'What nobody saw is neither right nor wrong: no alarm, no direction, no finding.',
         fault: 'silent-while-homing',
-        found: ['seek X: inconclusive stream-broke-off', 'seek stream: proved stream-gaps', notSent],
+        found: ['seek X: inconclusive motion-not-reported', 'seek stream: proved stream-gaps', notSent],
       },
     ],
   },
