@@ -17,6 +17,8 @@ export interface MotionCase {
   readonly fault?: string;
   /** What goes wrong only after the presses have proved every wire. */
   readonly later?: string;
+  /** With the first ask of which check; left out: of the seeks. */
+  readonly laterAt?: CheckName;
   /** An axis that somebody moves at the control before the first seek, by so many mm or degrees. */
   readonly moved?: readonly [axis: string, by: number];
   readonly on?: 'router' | 'portal';
@@ -73,8 +75,14 @@ export async function motionSession(given: MotionCase): Promise<VirtualOutcome> 
       },
       stopAt: meanwhile([
         // The drives are still off: nothing moves yet.
-        [({ check }) => check === 'seek', () => later !== undefined && place.bench.plant(later)],
-        [({ action }) => action === 'confirm', () => moved && place.bench.move(...moved)],
+        [
+          ({ check }) => check === (given.laterAt ?? 'seek'),
+          () => later !== undefined && place.bench.plant(later),
+        ],
+        [
+          ({ check, action }) => check === 'seek' && action === 'confirm',
+          () => moved && place.bench.move(...moved),
+        ],
       ]),
     });
   } finally {
@@ -83,13 +91,13 @@ export async function motionSession(given: MotionCase): Promise<VirtualOutcome> 
   }
 }
 
-/** Does each thing once, at the first ask that it waits for from the seeks on. */
+/** Does each thing once, at the first ask that it waits for. */
 function meanwhile(
   things: readonly (readonly [when: (ask: Ask) => boolean, act: () => unknown])[],
 ): (event: FaceEvent) => false {
   const left = new Set(things);
   return (event) => {
-    if (event.kind !== 'ask' || event.ask.check !== 'seek') return false;
+    if (event.kind !== 'ask') return false;
     for (const thing of left)
       if (thing[0](event.ask)) {
         left.delete(thing);

@@ -1,7 +1,9 @@
+import type { InputName } from '../../model/machine.ts';
 import type { Window } from '../../model/procedure.ts';
 import type { Reading } from '../../model/reading.ts';
 import type { Millis, Mm } from '../../model/units.ts';
 import type { Motion } from '../motion/motion.ts';
+import { stateIn } from '../signal/track.ts';
 
 /** What makes a machine zero one not to trust, though the numbers go on. */
 export type ReferenceLoss = 'controller-restarted' | 'stream-broke-off' | 'fault' | 'stopped-while-moving';
@@ -52,8 +54,14 @@ export function zeroSetWithoutHoming({
   });
 }
 
-/** Whether the controller restarted, and the zero of an earlier homing was lost, before the one in `last` set its own. */
-export const lostBefore = (brokenOff: readonly Window[], last: Window): boolean =>
-  [...brokenOff, last].some(({ readings }) =>
-    readings.some((each) => each.kind === 'gap' && each.why === 'controller-restarted'),
-  );
+/**
+ * Whether the zero of a homing was lost in what came after it. A cable that was out is no loss by itself: the count may have gone on, and the next homing shows what it came
+ * to.
+ */
+export const lostIn = (windows: readonly Window[], stops: readonly InputName[]): boolean =>
+  windows.some((window) => {
+    const why = referenceLost(window.readings, (report) =>
+      stops.some((input) => stateIn(report, input)?.active === '1'),
+    )?.why;
+    return why !== undefined && why !== 'stream-broke-off';
+  });

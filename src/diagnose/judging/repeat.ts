@@ -15,7 +15,7 @@ import { placedCycles } from '../repeatability/places.ts';
 import type { SeekAlarm } from '../seek/alarm.ts';
 import { seekRoles } from '../seek/roles.ts';
 import { alarmFindings } from './alarm-finding.ts';
-import { motionFinding } from './motion-finding.ts';
+import { referenceLost } from './motion-finding.ts';
 import { statusOf, withoutEvidence } from './status.ts';
 
 /** One homing among many: what the stream showed, where it began, and what a gauge read. */
@@ -108,7 +108,7 @@ function findingsOf(
     ...(judged?.countWanders !== undefined && !isBeyond
       ? [scattered(['loses-steps'], judged.countWanders)]
       : []),
-    ...(lost ? [motionFinding('reference-lost', { axis, candidates: ['reference-lost'], apart: [] })] : []),
+    ...(lost ? [referenceLost(axis)] : []),
   ];
 }
 

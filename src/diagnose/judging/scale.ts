@@ -8,12 +8,15 @@ import { calliperError, scaleAccepted } from '../limits.ts';
 import { axesAsked } from '../procedures/axes-asked.ts';
 import type { ScaleRun } from '../scale/fit.ts';
 import { judgeScale, type ScaleJudgement } from '../scale/judge.ts';
+import { referenceLost } from './motion-finding.ts';
 import { statusOf, withoutEvidence } from './status.ts';
 
 export interface ScaleItem {
   readonly axis: AxisLetter;
   readonly runs: readonly ScaleRun[];
   readonly motion: MotionKnown;
+  /** The zero of the homing was lost on the way. */
+  readonly lost: boolean;
   readonly missing?: Missing;
 }
 
@@ -28,13 +31,14 @@ export function judgeLengths(items: readonly ScaleItem[], scene: Scene): readonl
     });
 }
 
-function verdictOf(axis: Axis, { runs, missing }: ScaleItem): Verdict {
+function verdictOf(axis: Axis, { runs, lost, missing }: ScaleItem): Verdict {
   const of = { check: 'scale', subject: axis.letter } as const;
   const stepsPerUnit = axis.step === undefined ? undefined : 1 / axis.step;
   const judged = judgeScale({ runs, stepsPerUnit, readingError: calliperError, accepted: scaleAccepted });
-  if (!judged) return withoutEvidence(of, missing ?? 'lengths-missing');
+  const noZero: readonly Finding[] = lost ? [referenceLost(axis.letter)] : [];
+  if (!judged) return withoutEvidence(of, missing ?? 'lengths-missing', { findings: noZero });
   const facts = { scale: factsOf(axis, runs, judged, stepsPerUnit) };
-  const findings = findingsOf(axis.letter, judged, stepsPerUnit);
+  const findings = [...findingsOf(axis.letter, judged, stepsPerUnit), ...noZero];
   const rest = { evidence: 'measured', findings, facts, traces: [] } as const;
   if (judged.says === 'too-coarse' && statusOf(findings) === 'proved')
     return withoutEvidence(of, missing ?? 'too-coarse', rest);

@@ -3,7 +3,7 @@ import type { Missing } from '../../model/verdict.ts';
 import { type HomingIssueKind, judgeHoming } from '../homing/judge.ts';
 import { type AxisHoming, orderIssues, orderSeen } from '../homing/order.ts';
 import { ownPart } from '../homing/own-part.ts';
-import { lostBefore } from '../homing/reference.ts';
+import { lostIn } from '../homing/reference.ts';
 import { type HomingItem, nothingOf } from '../judging/homing-evidence.ts';
 import { motionOf } from '../motion/motion.ts';
 import { judgeSeek } from '../seek/judge.ts';
@@ -52,7 +52,7 @@ export function* homeOnce(
       mapProved: homesOf(letter, scene).every(
         ({ subject, input }) => scene.known.answering[subject] === input,
       ),
-      lostSince: before.lostSince || (before.runs.length > 0 && lostBefore(watched.brokenOff, ended.window)),
+      lostSince: before.lostSince || (before.runs.length > 0 && lostIn(watched.brokenOff, roles.stops)),
       ...(order && { order }),
       orderIssues: issues.filter((each) => each.axis === letter),
       ...(!run && { missing: made.some((each) => each.run) ? 'ended-by-another' : 'no-motion-seen' }),

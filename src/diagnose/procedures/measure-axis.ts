@@ -1,10 +1,12 @@
 import type { Axis } from '../../model/machine.ts';
 import type { Ended, MotionKnown, Scene } from '../../model/procedure.ts';
 import { mm } from '../../model/units.ts';
+import { lostIn } from '../homing/reference.ts';
 import type { ScaleItem } from '../judging/scale.ts';
 import { scaleLengths, timeToAnswer, timeToMove } from '../limits.ts';
 import { wayGone } from '../motion/way-gone.ts';
 import type { ScaleRun } from '../scale/fit.ts';
+import { seekRoles } from '../seek/roles.ts';
 import { askLength } from './ask-length.ts';
 import { type Asking, type Latest, put, refusal } from './asking.ts';
 import { beforeMotion } from './before-motion.ts';
@@ -23,7 +25,7 @@ export function* measureAxis(
   latest: Latest,
   motion: MotionKnown,
 ): Asking<ScaleItem> {
-  const base = { axis: axis.letter, runs: [] } as const;
+  const base = { axis: axis.letter, runs: [], lost: false } as const;
   const may = yield* beforeMotion('scale', [axis.letter], scene, latest, motion);
   if (may.missing) return { ...base, motion: may.motion, missing: may.missing };
   const { short } = scaleLengths;
@@ -52,11 +54,14 @@ export function* measureAxis(
     { by: -short, measured: true },
   ];
   const runs: ScaleRun[] = [];
+  const stops = seekRoles(scene.machine, axis.letter, scene.known.answering)?.stops ?? [];
+  let lost = false;
   let before = 0;
   for (const { by, measured } of legs) {
     const moved = yield* move(axis, by * inwards, latest);
     const why = refusal(moved) ?? (moved.by === 'gap' ? 'stream-broke-off' : undefined);
-    if (why) return { axis: axis.letter, runs, motion: may.motion, missing: why };
+    lost ||= lostIn([moved.window], stops);
+    if (why) return { ...base, runs, lost, motion: may.motion, missing: why };
     if (measured) {
       const read = yield* askLength('scale', 'way of the tool over the work', axis, latest);
       if (read !== undefined)
@@ -70,7 +75,7 @@ export function* measureAxis(
     }
     before = by;
   }
-  return { axis: axis.letter, runs, motion: may.motion };
+  return { ...base, runs, lost, motion: may.motion };
 }
 
 /** Asked once: a move that may have been made is not asked for again, or the axis goes twice as far as its way was confirmed free. */

@@ -1,9 +1,8 @@
 import { weightOf } from '../../model/finding.ts';
 import type { Axis } from '../../model/machine.ts';
-import type { MotionKnown, Scene } from '../../model/procedure.ts';
-import type { Mm } from '../../model/units.ts';
+import type { Ended, MotionKnown, Scene } from '../../model/procedure.ts';
 import type { Verdict } from '../../model/verdict.ts';
-import { lostBefore } from '../homing/reference.ts';
+import { lostIn } from '../homing/reference.ts';
 import type { RepeatedHoming, RepeatItem } from '../judging/repeat.ts';
 import { cyclesUsual, startPoints, timeToAnswer, timeToMove } from '../limits.ts';
 import { wayGone } from '../motion/way-gone.ts';
@@ -41,11 +40,11 @@ export function* repeatAxis(
   let lost = false;
   const wanted = scene.cycles ?? cyclesUsual;
   for (let run = 0; run < wanted; run++) {
-    const start = yield* goTo(axis, roles, startPoints[run % startPoints.length] ?? 0, latest);
+    const went = yield* goTo(axis, roles, startPoints[run % startPoints.length] ?? 0, latest);
     const homing = [{ axis: axis.letter, roles }];
     const watched = yield* watchHoming('repeat', axis.letter, homing, latest, may.motion);
     const { ended, guard } = watched;
-    lost ||= lostBefore(watched.brokenOff, ended.window);
+    lost ||= lostIn([went.window, ...watched.brokenOff], roles.stops);
     const alarms = guard.alarmsOf(axis.letter);
     if (alarms.length > 0)
       return { ...base, homings, alarms, lost, motion: { ...may.motion, motorsOn: false } };
@@ -53,7 +52,11 @@ export function* repeatAxis(
     if (missing) return { ...base, homings, lost, motion: may.motion, missing };
     const read =
       gauge.answer === 'yes' ? yield* askLength('repeat', 'trip on a dial gauge', axis, latest) : undefined;
-    homings.push({ ...seenIn(watched, roles, may.motion), start, gauge: read });
+    homings.push({
+      ...seenIn(watched, roles, may.motion),
+      start: wayGone(went.window, axis.letter),
+      gauge: read,
+    });
   }
   return { ...base, homings, lost, motion: may.motion };
 }
@@ -65,11 +68,11 @@ const cameHome = (homing: Verdict | undefined): boolean =>
   homing.findings.every(({ kind }) => kind === 'scattered-trips' || weightOf[kind] !== 'fault');
 
 /**
- * Away from its switch, where the next homing begins: how far it went by its own count. Asked once: a move that may have been made is not asked for again, or the axis
+ * Away from its switch, where the next homing begins. Asked once: a move that may have been made is not asked for again, or the axis
  * goes twice as far as its way was confirmed free.
  */
-function* goTo(axis: Axis, roles: SeekRoles, distance: number, latest: Latest): Asking<Mm | undefined> {
-  const { window } = yield* put(
+function goTo(axis: Axis, roles: SeekRoles, distance: number, latest: Latest): Asking<Ended> {
+  return put(
     {
       check: 'repeat',
       action: 'move',
@@ -81,7 +84,6 @@ function* goTo(axis: Axis, roles: SeekRoles, distance: number, latest: Latest): 
     },
     latest,
   );
-  return wayGone(window, axis.letter);
 }
 
 function seenIn(

@@ -135,6 +135,27 @@ export const wayCases: readonly SeekCase[] = [
           'homing stream: proved controller-restarted',
         ],
       },
+      {
+        because:
+          'Homed and then restarted on its way to the first start point: the ten homings after it are sound.',
+        later: 'restarts-after-homing',
+        laterAt: 'repeat',
+        checks: andRepeated,
+        found: [
+          'repeat X: limited reference-lost(reference-lost)',
+          'repeat stream: proved controller-restarted',
+        ],
+      },
+      {
+        because: 'Restarted on the way that was to be measured: no length, and no zero.',
+        later: 'restarts-after-homing',
+        laterAt: 'scale',
+        checks: andMeasured,
+        found: [
+          'scale X: inconclusive reference-lost(reference-lost) stream-broke-off',
+          'scale stream: proved controller-restarted',
+        ],
+      },
     ],
   },
 ];

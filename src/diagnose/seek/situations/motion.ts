@@ -92,7 +92,7 @@ export const motionSituations: readonly Situation[] = [
     name: 'crawls',
     finding: 'crawls',
     applies: anywhere,
-    pattern: { speed: ['crawl'], way: ['toward', 'away'], standing: ['short-of-it'] },
+    pattern: { atStart: ['free'], speed: ['crawl'], way: ['toward', 'away'], standing: ['short-of-it'] },
   },
   { name: 'not-reported', finding: undefined, applies: anywhere, pattern: { seen: ['gap'] } },
   {
