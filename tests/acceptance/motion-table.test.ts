@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { asksIn } from '../session/virtual-session.ts';
 import { dangersIn, motionFound, motionSession } from './motion-bench.ts';
 
 /**
@@ -86,6 +87,33 @@ describe('a sound axis', () => {
     const seek = outcome.facts.verdicts.find(({ check }) => check === 'seek');
     expect(seek?.evidence).toBe('repeated');
     expect(seek?.facts.tracks).toHaveLength(3);
+  }, 60_000);
+});
+
+describe('what goes wrong only while an axis is homed again and again', () => {
+  const checks = ['press', 'stop', 'seek', 'homing', 'repeat'] as const;
+  const repeated = (later?: string) => motionSession({ checks, ...(later && { later, laterAt: 'repeat' }) });
+
+  it.each([
+    ['home-end-wrong:X', 'repeat X: failed heads-away', 'X heads-away'],
+    ['switch-not-heeded:X', 'repeat X: failed overruns', 'X overruns'],
+  ])(
+    'is warned of and found there: %s',
+    async (later, found, danger) => {
+      const outcome = await repeated(later);
+      expect(motionFound(outcome, ['repeat'])).toEqual([found]);
+      expect(dangersIn(outcome)).toEqual([danger]);
+    },
+    60_000,
+  );
+
+  it('from the first of them on she is told how late a warning comes', async () => {
+    const homings = asksIn(await repeated()).filter(
+      ({ ask }) => ask.check === 'repeat' && ask.action === 'home',
+    );
+    expect(homings).toHaveLength(10);
+    // Two reports at a hundred a second: 20 ms, and 0.3 mm at the 15 mm/s of the file.
+    for (const { ask } of homings) expect(ask).toMatchObject({ late: { after: 20, by: 0.3 } });
   }, 60_000);
 });
 
