@@ -18,6 +18,8 @@ export interface Answer {
   readonly lines: number;
   /** Of these, how many fit neither. */
   readonly odd: number;
+  /** Lines of its kind in which there was nothing by that name. */
+  readonly missing: number;
   /** Lines away in trials that it did not leave: now and then damage, often another thing under the same name. */
   readonly stray: number;
 }
@@ -113,6 +115,7 @@ function answer(
   const returned = trials.map(() => true);
   let lines = 0;
   let odd = 0;
+  let missing = 0;
   let running = 0;
   let trialBefore = -1;
   let before: string | undefined;
@@ -128,6 +131,7 @@ function answer(
     // Where a line holds nothing of it, it may be a line of another kind.
     if (symbol !== rest && symbol !== away) odd += run.lines;
     else if (run.value >= 0) lines += run.lines;
+    else missing += run.lines;
     if (trial < 0) continue;
     if (running >= 2) left[trial] = true;
     if (symbol === away) awayIn[trial] = (awayIn[trial] ?? 0) + run.lines;
@@ -137,5 +141,5 @@ function answer(
   const stray = awayIn.reduce((sum, count, i) => (left[i] ? sum : sum + count), 0);
   // A word that stands for another switch says that this one is at rest.
   const elsewhere = part.kind === 'whole' ? others.filter((each) => each !== away) : [];
-  return { part, rest: [rest, ...elsewhere], away: [away], left, returned, lines, odd, stray };
+  return { part, rest: [rest, ...elsewhere], away: [away], left, returned, lines, odd, missing, stray };
 }

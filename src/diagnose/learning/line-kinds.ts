@@ -59,13 +59,25 @@ function waysOf({ fields, count }: HeardLine): readonly Way[] {
       lines: () => ({ values: { [one.path]: one.text, [two.path]: two.text } }),
     });
   // Lines that hold a set of words and nothing else with a name are known by the set: it goes by one name, whatever is in it.
-  const set = fields.findLast(({ path }) => path.endsWith('.*'))?.path;
-  if (set !== undefined) ways.push({ key: `s${set}`, lines: () => ({ has: set }) });
+  for (const set of setsOf(fields)) ways.push({ key: `s${set}`, lines: () => ({ has: set }) });
   const has = lastNamed(fields)?.path;
   if (has !== undefined) ways.push({ key: `h${has}`, lines: () => ({ has }) });
   const begins = first.path;
   if (/^[a-z_]/i.test(begins)) ways.push({ key: `b${begins}`, lines: () => ({ begins }) });
   return ways;
+}
+
+const mostSets = 4;
+
+/** The names of sets come behind all others. */
+function setsOf(fields: readonly Field[]): readonly string[] {
+  const sets: string[] = [];
+  for (let i = fields.length - 1; i >= 0 && sets.length < mostSets; i--) {
+    const path = fields[i]?.path;
+    if (!path?.endsWith('.*')) break;
+    sets.push(path);
+  }
+  return sets;
 }
 
 /** A set of words that stands first and may be empty leaves the line without a first name to know it by; the last stays. */

@@ -1,4 +1,4 @@
-import { type Part, present } from '../../model/stream-description.ts';
+import { type LinesMeant, mayBeMissing, type Part, present } from '../../model/stream-description.ts';
 import type { Answer } from './answers.ts';
 import type { Choice } from './choices.ts';
 import type { Series } from './series.ts';
@@ -106,8 +106,23 @@ export function readingOf({ answers }: Choice, base: Base | undefined): Answer {
     (answer.odd > answer.lines * 0.06 ? 500 : 0) +
     rankOf(answer, base) * 10 +
     (/^(?:word|number)-\d/.test(answer.series.field) ? 4 : 0) +
+    (isToldEmpty(answer) && answer.series.lines.has === answer.series.field ? -0.1 : 0) +
     linesRank(answer.series);
   return more.reduce((best, each) => (cost(each) < cost(best) ? each : best), first);
+}
+
+/** So many of the lines without a set may be damaged ones. */
+const mostDamaged = 0.05;
+
+/** The set of words that is looked at was told where it held none: where a line does not tell it, the line is damaged or another. */
+const isToldEmpty = ({ part, series: { texts, counts } }: Answer): boolean =>
+  mayBeMissing(part) && texts.some((text, i) => text === '' && (counts[i] ?? 0) > 2);
+
+/** The lines in which an answer is read: of those that should tell a set of words, the ones that do. */
+export function linesToRead(answer: Answer): LinesMeant {
+  const { lines, field } = answer.series;
+  const isSure = isToldEmpty(answer) && answer.missing <= answer.lines * mostDamaged;
+  return isSure && lines.has === undefined ? { ...lines, has: field } : lines;
 }
 
 export const isBareColumn = ({ field }: Pick<Series, 'field'>): boolean =>

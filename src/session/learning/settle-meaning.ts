@@ -1,4 +1,5 @@
 import type { Answer } from '../../diagnose/learning/answers.ts';
+import { linesToRead } from '../../diagnose/learning/reading-of.ts';
 import type { InputName } from '../../model/machine.ts';
 import { absent, type InputBinding, present } from '../../model/stream-description.ts';
 import type { SettledInput } from './settle-inputs.ts';
@@ -28,13 +29,14 @@ export function* settleMeaning(settled: readonly SettledInput[]): Learning<reado
   return bound;
 }
 
-function binding({ series, part, rest, away }: Answer, meant: string | undefined): InputBinding {
+function binding(answer: Answer, meant: string | undefined): InputBinding {
+  const { series, part, rest, away } = answer;
   const reversed = meant === 'no';
   // As a level, set is high; which of two words is high nobody knows, and nothing is concluded from it.
   const swap = reversed || (meant !== 'yes' && (rest[0] === '1' || rest[0] === present));
   return {
     field: series.field,
-    lines: series.lines,
+    lines: linesToRead(answer),
     part,
     shows: meant === 'yes' || reversed ? 'active' : 'level',
     active: swap ? rest : away,

@@ -1,5 +1,5 @@
 import type { Position } from '../../diagnose/learning/positions.ts';
-import { readingOf } from '../../diagnose/learning/reading-of.ts';
+import { linesToRead, readingOf } from '../../diagnose/learning/reading-of.ts';
 import type { AxisLetter } from '../../model/machine.ts';
 import type { ActivityBinding, AxisBinding } from '../../model/stream-description.ts';
 import { labelOfField } from './asked-about.ts';
@@ -69,7 +69,7 @@ export function* settleMotion({ study }: LearnScene): Learning<BoundMotion> {
     const { series, part, rest, away } = answer;
     return {
       field: series.field,
-      lines: series.lines,
+      lines: linesToRead(answer),
       part,
       still: rest.slice(0, 1),
       moving: away,

@@ -1,6 +1,7 @@
 import type { Active, Activity, Level } from '../../../model/reading.ts';
 import {
   type ActivityBinding,
+  absent,
   type InputBinding,
   isMeant,
   type LinesMeant,
@@ -12,6 +13,7 @@ import {
 } from '../../../model/stream-description.ts';
 import { type Mm, mm } from '../../../model/units.ts';
 import type { TakenApart } from '../shapes/fields.ts';
+import { mayBeAmong, StrangeWords } from './damaged-word.ts';
 
 export interface InputState {
   readonly level: Level;
@@ -31,7 +33,8 @@ const unknown: InputState = { level: '?', active: '?' };
 export function compiled(
   description: StreamDescription,
 ): (line: TakenApart) => LineSays | 'wrong' | undefined {
-  const { inputs, axes, activity } = description;
+  const { inputs, axes, activity, agree } = description;
+  const strangeWords = new StrangeWords(wordsOf(description));
   const kinds = kindsOf(
     [...inputs, ...axes].map(({ at }) => at.lines).concat(activity ? [activity.lines] : []),
   );
@@ -43,10 +46,19 @@ export function compiled(
     let right = 0;
     const textAt = (at: { field: string; lines: LinesMeant }) =>
       meant.has(keyOf(at.lines)) ? texts.get(at.field) : undefined;
+    const strange = new Map<string, readonly string[]>();
+    const strangeIn = (field: string, set: string) => {
+      const found = strange.get(field) ?? strangeWords.in(set);
+      strange.set(field, found);
+      return found;
+    };
     const shown = (at: Spot) => {
       if (!meant.has(keyOf(at.lines))) return undefined;
       const text = texts.get(at.field) ?? (mayBeMissing(at.part) ? '' : undefined);
-      return text === undefined ? undefined : { symbol: partOf(text, at.part) };
+      if (text === undefined) return undefined;
+      const symbol = partOf(text, at.part);
+      if (agree === 1 || at.part.kind !== 'word' || symbol !== absent) return { symbol };
+      return { symbol: mayBeAmong(strangeIn(at.field, text), at.part.word) ? undefined : symbol };
     };
     const said = new Map<number, InputState>();
     for (const [index, { at }] of inputs.entries()) {
@@ -71,6 +83,13 @@ export function compiled(
     return { inputs: said, axes: positions, activity: does };
   };
 }
+
+const wordsOf = ({ inputs, activity }: StreamDescription): ReadonlySet<string> =>
+  new Set(
+    [...inputs.map(({ at }) => at.part), ...(activity ? [activity.part] : [])].flatMap((part) =>
+      part.kind === 'word' ? [part.word] : [],
+    ),
+  );
 
 const keyOf = (lines: LinesMeant): string => keys.get(lines) ?? remember(lines);
 const keys = new WeakMap<LinesMeant, string>();
