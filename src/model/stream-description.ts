@@ -115,16 +115,5 @@ export function numberIn(text: string): number | undefined {
   return all === undefined || all.replace(/\D/g, '').length > mostFigures ? undefined : Number(all);
 }
 
-/** Whether a line with these fields is one of those meant. */
-export function isMeant(lines: LinesMeant, fields: readonly Field[], count: number): boolean {
-  if (lines.count !== undefined && lines.count !== count) return false;
-  if (lines.begins !== undefined && fields[0]?.path !== lines.begins) return false;
-  if (lines.has !== undefined && !fields.some(({ path }) => path === lines.has)) return false;
-  if (lines.values === undefined) return true;
-  return Object.entries(lines.values).every(([path, text]) =>
-    fields.some((field) => field.path === path && field.text === text),
-  );
-}
-
 /** A part that is there or not: where its field is missing from a line that is meant, it is not there. */
 export const mayBeMissing = (part: Part): boolean => part.kind === 'word' || part.kind === 'letter';

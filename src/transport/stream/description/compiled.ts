@@ -2,8 +2,8 @@ import type { Active, Activity, Level } from '../../../model/reading.ts';
 import {
   type ActivityBinding,
   absent,
+  type Field,
   type InputBinding,
-  isMeant,
   type LinesMeant,
   mayBeMissing,
   numberIn,
@@ -14,6 +14,7 @@ import {
 import { type Mm, mm } from '../../../model/units.ts';
 import type { TakenApart } from '../shapes/fields.ts';
 import { mayBeAmong, StrangeWords } from './damaged-word.ts';
+import { lineTest } from './line-test.ts';
 
 export interface InputState {
   readonly level: Level;
@@ -40,9 +41,11 @@ export function compiled(
   );
 
   return ({ fields, count }) => {
-    const meant = new Set(kinds.filter(({ lines }) => isMeant(lines, fields, count)).map(({ key }) => key));
+    const texts = textsOf(fields);
+    const line = { texts, count, begins: fields[0]?.path };
+    const meant = new Set<string>();
+    for (const { key, isMeant } of kinds) if (isMeant(line)) meant.add(key);
     if (meant.size === 0) return undefined;
-    const texts = new Map(fields.map(({ path, text }) => [path, text]));
     let right = 0;
     const textAt = (at: { field: string; lines: LinesMeant }) =>
       meant.has(keyOf(at.lines)) ? texts.get(at.field) : undefined;
@@ -84,6 +87,13 @@ export function compiled(
   };
 }
 
+/** Of two values under one name the first is meant: the one that learning looks at too. */
+function textsOf(fields: readonly Field[]): ReadonlyMap<string, string> {
+  const texts = new Map<string, string>();
+  for (const { path, text } of fields) if (!texts.has(path)) texts.set(path, text);
+  return texts;
+}
+
 const wordsOf = ({ inputs, activity }: StreamDescription): ReadonlySet<string> =>
   new Set(
     [...inputs.map(({ at }) => at.part), ...(activity ? [activity.part] : [])].flatMap((part) =>
@@ -102,7 +112,10 @@ function remember(lines: LinesMeant): string {
 }
 
 const kindsOf = (all: readonly LinesMeant[]) =>
-  [...new Map(all.map((lines) => [keyOf(lines), lines]))].map(([key, lines]) => ({ key, lines }));
+  [...new Map(all.map((lines) => [keyOf(lines), lines]))].map(([key, lines]) => ({
+    key,
+    isMeant: lineTest(lines),
+  }));
 
 /** A level of no known voltage: H stands for what is listed as active, which fits most circuits and decides nothing. */
 function stateOf({ shows, active, inactive }: InputBinding, symbol: string | undefined): InputState {
