@@ -1,9 +1,11 @@
 import { parseArgs } from 'node:util';
 import { failureText, toolFailed } from './failure.ts';
 import { runDemo } from './run-demo.ts';
+import { keepMemorySteady } from './steady-memory.ts';
 
 /** What `npm start` runs: the built-in bench, commissioned from beginning to end. */
 async function main(): Promise<void> {
+  keepMemorySteady();
   try {
     const { values } = parseArgs({
       options: {

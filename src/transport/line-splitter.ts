@@ -36,7 +36,13 @@ export function lineSplitter(limit = nativeLineLimit): LineSplitter {
     const cut = Math.max(0, length - limit);
     const tooLong = length >= limit;
     length = 0;
-    return { arrived, text: !tooLong && text.endsWith('\r') ? text.slice(0, -1) : text, cut };
+    return { arrived, text: tooLong ? text : withoutEnd(text), cut };
+  };
+
+  /** Nearly every line comes whole, and need not be kept in between. */
+  const whole = (bytes: Uint8Array, start: number, end: number, arrived: Millis): Line => {
+    const text = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length).toString('latin1', start, end);
+    return { arrived, text: withoutEnd(text), cut: 0 };
   };
 
   return {
@@ -44,15 +50,20 @@ export function lineSplitter(limit = nativeLineLimit): LineSplitter {
       const lines: Line[] = [];
       let start = 0;
       for (let end = bytes.indexOf(LF); end !== -1; end = bytes.indexOf(LF, start)) {
-        keep(bytes.subarray(start, end));
-        lines.push(take(arrived));
+        if (length === 0 && end - start < limit) lines.push(whole(bytes, start, end, arrived));
+        else {
+          keep(bytes.subarray(start, end));
+          lines.push(take(arrived));
+        }
         start = end + 1;
       }
-      keep(bytes.subarray(start));
+      if (start < bytes.length) keep(bytes.subarray(start));
       return lines;
     },
     flush: (arrived) => (length === 0 ? undefined : take(arrived)),
   };
 }
+
+const withoutEnd = (text: string): string => (text.endsWith('\r') ? text.slice(0, -1) : text);
 
 const LF = 0x0a;

@@ -47,7 +47,8 @@ export function marginsOf(wiring: Wiring): Margins {
 
 /** V; no voltage on a machine of this kind is higher. */
 const farVolts = 60;
-const halvings = 40;
+/** Leave less of a volt, or of a resistance, than any figure that is shown. */
+const halvings = 28;
 
 /** The terminal is held by a source that is moved until the reading is no longer the one it was. */
 function pushable(network: Network, read: (network: Network) => string | undefined): Volts {

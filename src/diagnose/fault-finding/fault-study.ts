@@ -1,6 +1,6 @@
 import type { FaultStudied, FoundWhen, MeterStudied } from '../../model/wiring-study.ts';
 import { looks, type State, state } from '../circuit/state.ts';
-import type { Wiring } from '../circuit/wiring.ts';
+import { nominalWorld, type Wiring } from '../circuit/wiring.ts';
 import type { Fault, Proof } from './fault.ts';
 import { shownBy } from './meter.ts';
 import { type Reported, readingOf, type Seen } from './reading-of.ts';
@@ -17,15 +17,24 @@ const workday: readonly State[] = [
   ...(['drives', 'spindle', 'axis'] as const).map((running) => state({ running })),
 ];
 
-/** One fault in a wiring: what is read, when that is noticed, whether the switch is lost. */
-export function studyFault(wiring: Wiring, fault: Fault): FaultStudied {
-  const seen = (at: State): Seen => readingOf(wiring, at, [fault]);
+/** One fault in a wiring: what is read, when that is noticed, whether the switch is lost. `sound`: what is read with the plug out and nothing wrong. */
+export function studyFault(
+  wiring: Wiring,
+  fault: Fault,
+  sound: Seen = readingOf(wiring, looks.unplugged, []),
+): FaultStudied {
+  const world = nominalWorld(wiring);
+  const known = new Map<State, Seen>();
+  const seen = (at: State): Seen => {
+    const reading = known.get(at) ?? readingOf(wiring, at, [fault], world);
+    known.set(at, reading);
+    return reading;
+  };
   const [rest, pressed, unplugged] = [looks.rest, looks.pressed, looks.unplugged].map(seen) as [
     Seen,
     Seen,
     Seen,
   ];
-  const sound = (at: State): Seen => readingOf(wiring, at, []);
   const idle = workday.map((at) => seen(at).reported);
   const pressing = presses.map((at) => seen(at).reported);
   return {
@@ -38,7 +47,7 @@ export function studyFault(wiring: Wiring, fault: Fault): FaultStudied {
       pressed.reported,
       seen(looks['let go']).reported,
       pressed.chatters,
-      differs(unplugged, sound(looks.unplugged)),
+      differs(unplugged, sound),
     ),
     dangerous: isLost(rest.reported, pressing) || fault.beyond === 'power-stays-on',
     besides: pressed.neighbour !== undefined && pressed.neighbour !== rest.neighbour,

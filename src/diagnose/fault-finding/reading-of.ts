@@ -54,7 +54,9 @@ export function readingOf(
     level,
     reported: reportedAs(level, rigs[0], wiring),
     neighbour: beside.length === 0 ? undefined : oneOf(beside),
-    chatters: rigs.some((rig) => letsBounceThrough(rig, wiring, state, limits)),
+    get chatters() {
+      return rigs.some((rig) => letsBounceThrough(rig, wiring, state, limits));
+    },
   };
 }
 

@@ -45,7 +45,8 @@ const studied: Readonly<Record<StudiedState, readonly [State, readonly Fault[]]>
 /** Everything that is computed for one wiring. `random` and `boards`: how the tolerances are sampled. */
 export function studyWiring(of: StudyOf, random: Random, boards: number): WiringStudy {
   const { wiring } = of;
-  const faults = faultsOf(wiring).map((fault) => studyFault(wiring, fault));
+  const sound = readingOf(wiring, looks.unplugged, []);
+  const faults = faultsOf(wiring).map((fault) => studyFault(wiring, fault, sound));
   return {
     wiring: asStudied(of),
     works:
