@@ -13,7 +13,7 @@ import {
 import { MotionWatch } from './motion-watch.ts';
 import { isUntold } from './signal/last-told.ts';
 import { isHeldLongEnough } from './signal/settled.ts';
-import { type State, sameState, sampleOfEdge, stateIn } from './signal/track.ts';
+import { agree, knownAfter, type State, sampleOfEdge, stateIn } from './signal/track.ts';
 
 /** Watches the stream while one ask is open, reading by reading, and says when what was asked for has been seen. */
 export interface AskWatch {
@@ -70,8 +70,8 @@ class States {
 
   private put(input: InputName, to: State, changed: (input: InputName, to: State) => void): void {
     const before = this.now.get(input);
-    this.now.set(input, { level: to.level, active: to.active });
-    if (before && !sameState(before, to)) changed(input, to);
+    this.now.set(input, knownAfter(to, before));
+    if (before && !agree(before, to)) changed(input, to);
   }
 
   all(): ReadonlyMap<InputName, State> {
@@ -107,7 +107,7 @@ class PressWatch implements AskWatch {
     return [...this.left].every((input) => {
       const rest = this.rest.get(input);
       const state = this.states.all().get(input);
-      return !rest || !state || sameState(rest, state);
+      return !rest || !state || agree(rest, state);
     });
   }
 

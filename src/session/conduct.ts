@@ -131,6 +131,7 @@ export class Conduct {
     }
     if (!this.begun) {
       this.begun = true;
+      this.parts.recorder.note<'begun'>({ kind: 'begun' }, this.now());
       this.book.give(course.start());
     }
     if (course.pending) {

@@ -13,6 +13,7 @@ export type JournalRecord =
   | DangerTold
   | OwnLineSent
   | VerdictGiven
+  | Begun
   | Resumed;
 
 interface Stamp {
@@ -71,6 +72,11 @@ export interface VerdictGiven extends Stamp {
   };
 }
 
+/** The stream was there and the checks began: some come to their verdict without an ask. */
+export interface Begun extends Stamp {
+  readonly kind: 'begun';
+}
+
 export interface Resumed extends Stamp {
   readonly kind: 'resumed';
 }
@@ -99,6 +105,7 @@ const recordSchema = z.discriminatedUnion('kind', [
   }),
   z.looseObject({ kind: z.literal('danger'), ...stamp, id: z.int(), axis: z.string(), finding: z.string() }),
   z.looseObject({ kind: z.literal('own-line'), ...stamp, id: z.int(), text: z.string() }),
+  z.looseObject({ kind: z.literal('begun'), ...stamp }),
   z.looseObject({ kind: z.literal('resumed'), ...stamp }),
 ]);
 

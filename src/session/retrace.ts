@@ -54,6 +54,7 @@ export class Retrace {
       if (record.lines > this.lines.count) break;
       sound++;
       this.lastAt = Math.max(this.lastAt, record.at);
+      if (record.kind === 'begun') this.begin();
       if (record.kind === 'ask') this.put(record);
       if (record.kind === 'ended') this.end(record);
       if (record.kind === 'resumed') this.verdicts.push(...this.course.reopen());
@@ -76,13 +77,18 @@ export class Retrace {
     };
   }
 
+  private begin(): void {
+    if (!this.begun) this.verdicts.push(...this.course.start());
+    this.begun = true;
+  }
+
   private put(record: AskPut): void {
     this.lastId = Math.max(this.lastId, record.id);
     if (record.again !== undefined) this.open.delete(record.again);
     this.open.set(record.id, record);
     if (record.ask.check === 'resume') return;
-    if (!this.begun) this.verdicts.push(...this.course.start());
-    this.begun = true;
+    // A journal of an earlier version says so by its first ask.
+    this.begin();
     const { pending } = this.course;
     if (!pending || !sameAsk(pending, record.ask)) this.parted = { journal: record.ask, course: pending };
     else this.course.put(ms(record.at));

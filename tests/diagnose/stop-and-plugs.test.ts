@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Ask } from '../../src/model/ask.ts';
-import { contact, lines, machineFrom, play } from './stage.ts';
+import { contact, lines, machineFrom, play, type Truth, type World } from './stage.ts';
 
 const machine = (more = '') =>
   machineFrom(`machine: Stop bench
@@ -29,6 +29,20 @@ describe('the emergency stop, status and function apart', () => {
     expect(judged({ truths: { stop: { level: () => 'L', active: () => '0' } } })).toEqual([
       'stop stop: failed status-not-following',
     ]);
+  });
+  it('fails a status that stays when the button is let out, whoever says that it is out', () => {
+    let wasPressed = false;
+    const isIn = ({ pressed }: World) => {
+      wasPressed ||= pressed.has('stop');
+      return wasPressed;
+    };
+    const stuck: Truth = {
+      level: (world) => (isIn(world) ? 'H' : 'L'),
+      active: (world) => (isIn(world) ? '1' : '0'),
+    };
+    const { verdicts, asks } = play({ machine: machine(), truths: { stop: stuck }, checks: ['stop'] });
+    expect(lines(verdicts)).toEqual(['stop stop: failed status-not-following']);
+    expect(asks.filter(({ action }) => action === 'release')).toHaveLength(2);
   });
   it('fails a machine that starts again when the button is let out', () => {
     const says = (ask: Ask) =>

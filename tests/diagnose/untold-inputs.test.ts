@@ -46,3 +46,27 @@ describe('a report that does not tell of an input', () => {
     expect(told.verdicts).toContain('open-wire right: limited break-undetected');
   });
 });
+
+describe('an input that the controller does not always tell of', () => {
+  const pressed = ({ pressed }: World) => pressed.has('left');
+  const telling = (rest: '0' | '?', then: '1' | '?', level: 'L' | '?'): Truth => ({
+    level: () => level,
+    active: (world) => (pressed(world) ? then : rest),
+  });
+  const told = (left: Truth) =>
+    commissioned({ ...sound, left }, () => 'still').verdicts.filter((each) => each.includes(' left:'));
+
+  it('has answered no press: not to know is not to answer', () => {
+    expect(told(telling('0', '?', 'L'))).toContain('press left: failed never-changes');
+  });
+
+  it.each([
+    ['at rest only', telling('0', '?', '?')],
+    ['when pressed only', telling('?', '1', '?')],
+    ['never', telling('?', '?', '?')],
+  ])('proves nothing and fails nothing where it is told of %s', (_, left) => {
+    expect(told(left)).toContain('press left: inconclusive');
+    const judged = told(left).filter((each) => !each.startsWith('rest'));
+    expect(judged.filter((each) => each.includes('proved') || each.includes('failed'))).toEqual([]);
+  });
+});

@@ -9,7 +9,7 @@ import { motorsOff, untilUnbroken } from '../procedures/motors-off.ts';
 import { restMustBeRest } from '../procedures/rest-must-be-rest.ts';
 import { excursions } from '../signal/excursion.ts';
 import { resolutionOf } from '../signal/resolution.ts';
-import { sameState, stateIn } from '../signal/track.ts';
+import { agree, stateIn } from '../signal/track.ts';
 import { beginSearch, blocked } from './begin-search.ts';
 import { candidatesOf } from './candidates.ts';
 import { causeFacts, type Learnt } from './conclude.ts';
@@ -65,7 +65,7 @@ function* listen(of: Switch, scene: Scene, latest: Latest): Asking<(Site & { res
   if (!before) return undefined;
   yield* restMustBeRest('troubleshoot', of, of.input, scene, latest);
   const state = (latest.status && stateIn(latest.status, of.input)) ?? before;
-  if (!sameState(before, state)) window = (yield* untilUnbroken(ask, latest)).window;
+  if (!agree(before, state)) window = (yield* untilUnbroken(ask, latest)).window;
   const site: Site = {
     of,
     scene,

@@ -1,11 +1,10 @@
 import type { Axis } from '../../model/machine.ts';
-import { allSwitches } from '../../model/machine.ts';
 import type { Check, Procedure, Scene } from '../../model/procedure.ts';
 import type { Mm } from '../../model/units.ts';
 import { systemOf, usedSystems } from '../envelope/offset-issues.ts';
 import { untold, type WorkSystem } from '../envelope/offsets.ts';
 import { readProgram } from '../envelope/program/read.ts';
-import { type EnvelopeEvidence, judgeEnvelope } from '../judging/envelope.ts';
+import { type EnvelopeEvidence, hasLimits, judgeEnvelope } from '../judging/envelope.ts';
 import { askLength } from '../procedures/ask-length.ts';
 import type { Asking, Latest } from '../procedures/asking.ts';
 import { axesAsked } from '../procedures/axes-asked.ts';
@@ -26,7 +25,7 @@ function* gather(scene: Scene): Procedure<EnvelopeEvidence> {
   const program = scene.program === undefined ? undefined : readProgram(scene.program);
   const systems = program ? usedSystems(untold, program) : [];
   for (const axis of axesAsked(scene)) {
-    if (!hasAnything(axis, scene)) continue;
+    if (!hasLimits(axis, scene.machine)) continue;
     const soft = axis.soft ?? (yield* softLimits(axis, latest));
     const origins: Partial<Record<WorkSystem, Mm>> = {};
     for (const system of systems) {
@@ -37,13 +36,6 @@ function* gather(scene: Scene): Procedure<EnvelopeEvidence> {
     yield { keep: { axis: axis.letter, soft, origins } };
   }
 }
-
-/** An axis without limits, switches or travel in the file, as a spindle or a rotary table, has no envelope. */
-const hasAnything = (axis: Axis, { machine }: Scene): boolean =>
-  axis.travel !== undefined ||
-  axis.soft !== undefined ||
-  axis.hard !== undefined ||
-  allSwitches(machine).some((each) => each.axis === axis.letter);
 
 function* softLimits(axis: Axis, latest: Latest): Asking<readonly [Mm, Mm] | undefined> {
   const low = yield* askLength('envelope', 'lower soft limit', axis, latest);

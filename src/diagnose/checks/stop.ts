@@ -47,6 +47,7 @@ function* stopOf(pressed: Switch, scene: Scene, latest: Latest): Asking<StopEvid
     latches: out.latches,
     power: look.answer,
     restarted: out.restarted,
+    returned: out.returned,
     traces: [press.trace, ...out.traces],
   };
 }

@@ -1,6 +1,6 @@
 import type { Finding } from '../../model/finding.ts';
 import { limitKindOf } from '../../model/limits-finding.ts';
-import type { Axis, AxisLetter } from '../../model/machine.ts';
+import { type Axis, type AxisLetter, allSwitches, type Machine } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
 import { told } from '../../model/told.ts';
 import type { Mm } from '../../model/units.ts';
@@ -67,6 +67,13 @@ function offsetsOf(items: readonly EnvelopeEvidence[]): WorkOffsets {
   return { ...untold, origins };
 }
 
+/** An axis without limits, switches or travel in the file, as a spindle or a rotary table, is asked about nothing. */
+export const hasLimits = (axis: Axis, machine: Machine): boolean =>
+  axis.travel !== undefined ||
+  axis.soft !== undefined ||
+  axis.hard !== undefined ||
+  allSwitches(machine).some((each) => each.axis === axis.letter);
+
 function verdictOf(
   axis: Axis,
   layout: AxisLayout | undefined,
@@ -76,7 +83,7 @@ function verdictOf(
   scene: Scene,
 ): Verdict {
   const of = { check: 'envelope', subject: axis.letter } as const;
-  if (!layout) return withoutEvidence(of, 'stopped');
+  if (!layout) return withoutEvidence(of, hasLimits(axis, scene.machine) ? 'stopped' : 'soft-limits-unknown');
   const findings = issues.filter((each) => each.axis === axis.letter).map(findingOf);
   const facts = { envelope: envelopeFacts(axis, layout, offsets, program, scene) };
   const evidence = evidenceOf(axis, layout, scene);

@@ -23,6 +23,8 @@ interface StopShown {
   /** What showed the person that the drives lost power. */
   readonly power: Answer | undefined;
   readonly restarted: boolean | undefined;
+  /** The input went back to rest when the button was let out; undefined: not known. */
+  readonly returned: boolean | undefined;
   readonly traces: readonly Trace[];
 }
 
@@ -55,10 +57,10 @@ export function judgeStop(evidence: StopEvidence): Verdict {
   return verdict;
 }
 
-/** A status follows where its own input goes active with the button; another input, or the other way round, tells the controller something else. */
-function statusFindings({ input, target, flickers, move }: StopShown): readonly Finding[] {
+/** A status follows where its own input goes active with the button and back with it; another input, or the other way round, tells the controller something else. */
+function statusFindings({ input, target, flickers, move, returned }: StopShown): readonly Finding[] {
   if (flickers) return [{ kind: 'flickers', input: target, edges: 0 }];
-  if (!move) return [{ kind: 'status-not-following', input: target }];
+  if (!move || returned === false) return [{ kind: 'status-not-following', input: target }];
   const elsewhere: readonly Finding[] =
     target === input ? [] : [{ kind: 'answers-elsewhere', input, answeredBy: target }];
   return [...elsewhere, ...polarityOf([move], target)];

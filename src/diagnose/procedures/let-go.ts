@@ -3,7 +3,7 @@ import type { Ended } from '../../model/procedure.ts';
 import type { CheckName } from '../../model/verdict.ts';
 import { timeToPlug, timeToPress } from '../limits.ts';
 import type { Excursion } from '../signal/excursion.ts';
-import { sameState, stateIn } from '../signal/track.ts';
+import { agree, stateIn } from '../signal/track.ts';
 import type { Asking, Latest } from './asking.ts';
 import { untilUnbroken } from './motors-off.ts';
 
@@ -64,6 +64,6 @@ function stillAway(moved: readonly Excursion[], latest: Latest): readonly Excurs
   if (!status) return [];
   return moved.filter((each) => {
     const now = stateIn(status, each.input);
-    return now !== undefined && !sameState(now, each.rest);
+    return now !== undefined && !agree(now, each.rest);
   });
 }

@@ -4,7 +4,7 @@ import type { Ended } from '../../model/procedure.ts';
 import type { StatusReading } from '../../model/reading.ts';
 import { rowAttempts, timeToPress } from '../limits.ts';
 import { excursions } from '../signal/excursion.ts';
-import { sameState, stateIn } from '../signal/track.ts';
+import { agree, stateIn } from '../signal/track.ts';
 import { type Asking, type Latest, put, refusal } from './asking.ts';
 
 /**
@@ -38,5 +38,5 @@ function differs(
 ): boolean {
   const is = status && stateIn(status, input);
   const rests = expected && stateIn(expected, input);
-  return is !== undefined && rests !== undefined && !sameState(is, rests);
+  return is !== undefined && rests !== undefined && !agree(is, rests);
 }

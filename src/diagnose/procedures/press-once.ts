@@ -4,8 +4,9 @@ import type { Ended } from '../../model/procedure.ts';
 import type { CheckName, Missing, Resolution, Trace, TraceLabel } from '../../model/verdict.ts';
 import { longestHoleForAbsence, rowAttempts, timeToPress } from '../limits.ts';
 import { type Excursion, excursions } from '../signal/excursion.ts';
-import { longestSilence, resolutionOf } from '../signal/resolution.ts';
+import { longestSilence, longestUntold, resolutionOf } from '../signal/resolution.ts';
 import { traceOf } from '../signal/trace.ts';
+import { inputsOf } from '../signal/track.ts';
 import { type Asking, type Latest, refusal } from './asking.ts';
 import { isHeardAfter, letGo } from './let-go.ts';
 import { pressFromRest } from './press-from-rest.ts';
@@ -49,24 +50,32 @@ export function* pressOnce(pressed: Switch, press: Press, latest: Latest): Askin
     seconds: timeToPress,
   } as const;
   let attempts = 0;
-  let ended: Ended;
+  let why: Missing;
   do {
     attempts++;
     const faultBefore = latest.status?.activity === 'fault';
     const put = yield* pressFromRest(ask, pressed, latest);
     if (put === 'not-from-rest') return { kind: 'refused', why: 'rest-in-doubt' };
-    ended = put;
-    const why = refusal(ended);
-    if (why) return { kind: 'refused', why };
-    if (ended.by !== 'gap' && !isAbsenceBlind(ended, deaf))
-      return yield* outcome(pressed, press, ended, faultBefore, latest);
-  } while (attempts < rowAttempts && (press.onGap === 'repeat' || ended.by !== 'gap'));
-  return { kind: 'refused', why: ended.by === 'gap' ? 'stream-broke-off' : 'stream-too-slow' };
+    const unseen = refusal(put) ?? (put.by === 'gap' ? 'stream-broke-off' : blindness(put, pressed, deaf));
+    if (!unseen) return yield* outcome(pressed, press, put, faultBefore, latest);
+    why = unseen;
+    const again = why === 'stream-too-slow' || (why === 'stream-broke-off' && press.onGap === 'repeat');
+    if (!again) break;
+  } while (attempts < rowAttempts);
+  return { kind: 'refused', why };
 }
 
-/** Nothing seen, but the stream had a hole in which a whole press could have passed. */
-const isAbsenceBlind = (ended: Ended, deaf: readonly InputName[]): boolean =>
-  longestSilence(ended.window) > longestHoleForAbsence && excursions(ended.window, deaf).length === 0;
+/** Nothing was seen, and a whole press could have passed: in a hole of the stream, or while it left the input untold. */
+function blindness(
+  { window }: Ended,
+  { input }: Switch,
+  deaf: readonly InputName[],
+): 'stream-too-slow' | 'input-not-reported' | undefined {
+  if (excursions(window, deaf).length > 0) return undefined;
+  if (longestSilence(window) > longestHoleForAbsence) return 'stream-too-slow';
+  const isUntold = inputsOf(window).includes(input) && longestUntold(window, input) > longestHoleForAbsence;
+  return isUntold ? 'input-not-reported' : undefined;
+}
 
 function* outcome(
   pressed: Switch,

@@ -4,7 +4,7 @@ import type { Missing, Trace } from '../../model/verdict.ts';
 import { timeToAnswer, timeToPlug, timeToPress } from '../limits.ts';
 import { type Excursion, excursions } from '../signal/excursion.ts';
 import { traceOf } from '../signal/trace.ts';
-import { sameState, stateIn } from '../signal/track.ts';
+import { agree, stateIn } from '../signal/track.ts';
 import { type Asking, type Latest, refusal } from './asking.ts';
 import { untilUnbroken } from './motors-off.ts';
 import { pressFromRest } from './press-from-rest.ts';
@@ -69,18 +69,25 @@ export interface LetOut {
   readonly latches: boolean | undefined;
   /** Something started by itself; undefined: nobody could say. */
   readonly restarted: boolean | undefined;
+  /** The input went back to its rest; undefined: it had never left it, or nothing is known of it. */
+  readonly returned: boolean | undefined;
   readonly traces: readonly Trace[];
 }
 
 export function* letOut({ subject }: Switch, { target, move }: StopPress, latest: Latest): Asking<LetOut> {
-  const state = latest.status && stateIn(latest.status, target);
-  const isIn = !move || !state || !sameState(move.rest, state);
-  const out = isIn
-    ? yield* untilUnbroken(
-        { check: 'stop', action: 'release', subject, watch: [target], why: 'latched', seconds: timeToPlug },
-        latest,
-      )
-    : undefined;
+  const isIn = !move || isBack(move, latest) !== true;
+  const release = {
+    check: 'stop',
+    action: 'release',
+    subject,
+    watch: [target],
+    why: 'latched',
+    seconds: timeToPlug,
+  } as const;
+  let out = isIn ? yield* untilUnbroken(release, latest) : undefined;
+  // Said to be out while the stream says in: once more, for a button that did not come all the way.
+  if (move && out?.answer === 'done' && isBack(move, latest) === false)
+    out = yield* untilUnbroken(release, latest);
   const latches = isIn ? true : yield* stayedIn(subject, latest);
   // What came back can only be said of a button that was let out.
   const isOut = !out || out.by === 'seen' || out.answer === 'done';
@@ -91,7 +98,14 @@ export function* letOut({ subject }: Switch, { target, move }: StopPress, latest
       )
     : undefined;
   const traces = out ? [traceOf(out.window, 'unlatch', [target])] : [];
-  return { latches, restarted: restartedIn(out, stayed), traces };
+  const returned = move && isOut ? isBack(move, latest) : undefined;
+  return { latches, restarted: restartedIn(out, stayed), returned, traces };
+}
+
+/** Undefined where the last report did not tell of it. */
+function isBack({ input, rest }: Excursion, { status }: Latest): boolean | undefined {
+  const state = status && stateIn(status, input);
+  return state && agree(rest, state);
 }
 
 /** The stream cannot tell a button that jumped out from one that was turned out at once. */

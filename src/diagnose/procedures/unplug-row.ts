@@ -6,7 +6,7 @@ import { plugAttempts, rowAttempts } from '../limits.ts';
 import { resolutionOf } from '../signal/resolution.ts';
 import { type Settled, settledState } from '../signal/settled.ts';
 import { traceOf } from '../signal/trace.ts';
-import { inputsOf, type State, sameState, stateIn } from '../signal/track.ts';
+import { agree, inputsOf, type State, stateIn } from '../signal/track.ts';
 import { type Asking, type Latest, put, refusal } from './asking.ts';
 import { clearHalt } from './let-go.ts';
 import { putBack, unplugAsk } from './plugs.ts';
@@ -164,7 +164,7 @@ function* pressFromRowsRest(
     if (after.kind === 'refused') return after;
     const beganElsewhere = after.moved.some((each) => {
       const rest = inputs.get(each.input)?.rest;
-      return rest !== undefined && !sameState(rest, each.rest);
+      return rest !== undefined && !agree(rest, each.rest);
     });
     if (!beganElsewhere) return after;
     if (attempt === rowAttempts) return { kind: 'refused', why: 'rest-in-doubt' };

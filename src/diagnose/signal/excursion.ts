@@ -2,7 +2,7 @@ import type { InputName } from '../../model/machine.ts';
 import type { Window } from '../../model/procedure.ts';
 import { type Millis, ms } from '../../model/units.ts';
 import { fingersAtFastest } from '../limits.ts';
-import { inputsOf, type Sample, type State, sameState, track } from './track.ts';
+import { agree, inputsOf, knownAfter, type Sample, type State, track } from './track.ts';
 
 /** How one input left its level in a window, from the level it had when the ask was put. */
 export interface Excursion {
@@ -22,11 +22,13 @@ export interface Excursion {
   readonly levelOnly: boolean;
 }
 
-/** Where consecutive samples differ. */
+/** The samples that differ from what was known before them. */
 export function changes(samples: readonly Sample[]): readonly Sample[] {
-  return samples.filter((sample, i) => {
-    const before = samples[i - 1];
-    return before !== undefined && !sameState(before, sample);
+  let known: State | undefined;
+  return samples.filter((sample) => {
+    const before = known;
+    known = knownAfter(sample, before);
+    return before !== undefined && !agree(before, sample);
   });
 }
 
@@ -36,13 +38,15 @@ export function excursionOf(samples: readonly Sample[], input: InputName): Excur
   const moved = changes(samples);
   const first = moved[0];
   const last = moved.at(-1);
-  const end = later.at(-1);
-  if (!first || !last || !end) return undefined;
+  if (!first || !last) return undefined;
   return {
     input,
     rest,
     away: awayState(later, rest, first),
-    returned: sameState(end, rest),
+    returned: agree(
+      samples.reduce<State>((known, each) => knownAfter(each, known), rest),
+      rest,
+    ),
     edges: moved.length,
     firstAt: first.arrived,
     lastAt: last.arrived,
@@ -55,7 +59,7 @@ export function excursionOf(samples: readonly Sample[], input: InputName): Excur
 /** The settled away state is told by a whole report where there is one: an edge alone leaves the active bit behind. */
 function awayState(samples: readonly Sample[], rest: State, first: State): State {
   return (
-    samples.find((each) => each.from === 'status' && !sameState(each, rest) && bothMoved(each, rest)) ?? first
+    samples.find((each) => each.from === 'status' && !agree(each, rest) && bothMoved(each, rest)) ?? first
   );
 }
 

@@ -1,9 +1,10 @@
+import type { InputName } from '../../model/machine.ts';
 import type { Window } from '../../model/procedure.ts';
 import type { StatusReading } from '../../model/reading.ts';
 import { median } from '../../model/statistics.ts';
 import { type Millis, ms } from '../../model/units.ts';
 import type { Resolution } from '../../model/verdict.ts';
-import { statuses } from './track.ts';
+import { statuses, track } from './track.ts';
 
 /**
  * How finely the stream saw: period between reports on the controller's clock, within segments. A pulse that lasts as long as
@@ -28,7 +29,16 @@ export function resolutionOf(window: Window): Resolution | undefined {
 }
 
 /** The longest time within a window in which no report arrived, host clock. */
-export function longestSilence(window: Window): Millis {
-  const times = [window.from, ...statuses(window).map((status) => status.arrived), window.to];
+export const longestSilence = (window: Window): Millis => longestHole(window, statuses(window));
+
+/** The same of reports that tell of one input. */
+export const longestUntold = (window: Window, input: InputName): Millis =>
+  longestHole(
+    window,
+    track(window, input).filter(({ arrived }) => arrived >= window.from),
+  );
+
+function longestHole({ from, to }: Window, heard: readonly { readonly arrived: Millis }[]): Millis {
+  const times = [from, ...heard.map(({ arrived }) => arrived), to];
   return ms(times.reduce((most, time, i) => Math.max(most, time - (times[i - 1] ?? time)), 0));
 }

@@ -3,7 +3,7 @@ import type { Window } from '../../model/procedure.ts';
 import type { Millis } from '../../model/units.ts';
 import { flickerWhenOut, holdsFor, holdsOver } from '../limits.ts';
 import { changes } from './excursion.ts';
-import { type State, sameState, track } from './track.ts';
+import { agree, type State, track } from './track.ts';
 
 /** The level an input came to after something was done to it: it held, it would not hold, or there was too little to tell. */
 export type Settled =
@@ -23,7 +23,7 @@ export function settledState(window: Window, input: InputName, answeredAt: Milli
   if (edges >= flickerWhenOut) return { kind: 'flickers', edges };
   const last = after.at(-1);
   if (!last) return { kind: 'unknown' };
-  const broken = after.findLastIndex((sample) => !sameState(sample, last));
+  const broken = after.findLastIndex((sample) => !agree(sample, last));
   const held = after.slice(broken + 1).filter((sample) => sample.from === 'status');
   if (isHeldLongEnough(held.map(({ arrived }) => arrived))) return { kind: 'holds', state: last };
   return edges > 0 && held.length >= holdsOver ? { kind: 'flickers', edges } : { kind: 'unknown' };

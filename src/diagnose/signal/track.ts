@@ -20,6 +20,17 @@ export interface State {
 
 export const sameState = (a: State, b: State): boolean => a.level === b.level && a.active === b.active;
 
+/** Alike as far as both are known: what is not reported is no change. */
+export const agree = (a: State, b: State): boolean =>
+  (a.level === b.level || a.level === '?' || b.level === '?') &&
+  (a.active === b.active || a.active === '?' || b.active === '?');
+
+/** What is known once `now` was reported: what it leaves untold, `before` told last. */
+export const knownAfter = (now: State, before: State | undefined): State => ({
+  level: now.level === '?' ? (before?.level ?? '?') : now.level,
+  active: now.active === '?' ? (before?.active ?? '?') : now.active,
+});
+
 /** One input in a status report; undefined where the report does not tell of it. */
 export function stateIn(status: StatusReading, input: InputName): State | undefined {
   const index = status.inputs.indexOf(input);

@@ -1,7 +1,7 @@
 import type { InputName } from '../../model/machine.ts';
 import type { Reading, StatusReading } from '../../model/reading.ts';
 import { type Millis, ms } from '../../model/units.ts';
-import { type State, sameState, sampleOfEdge, stateIn } from '../signal/track.ts';
+import { agree, knownAfter, type State, sampleOfEdge, stateIn } from '../signal/track.ts';
 
 /** Changes closer than this belong to one trip: a contact bounces. ms, controller clock; common practice, no source. */
 const together = 100;
@@ -69,18 +69,18 @@ export class TripCounter {
     return [...this.inputs].map(([input, { trips, rest, now }]) => ({
       input,
       trips,
-      away: !sameState(rest, now),
+      away: !agree(rest, now),
     }));
   }
 
   /** `anew`: the first report after a break, whose change nobody saw happen; it is the new rest. */
   private put(input: InputName, { level, active }: State, at: Millis, anew = false): void {
-    const state = { level, active };
     const known = this.inputs.get(input);
+    const state = knownAfter({ level, active }, anew ? undefined : known?.now);
     if (!known) this.inputs.set(input, { rest: state, now: state, trips: 0, changedAt: -Infinity });
     else if (anew) Object.assign(known, { rest: state, now: state, changedAt: -Infinity });
-    else if (!sameState(known.now, state)) {
-      const leaves = sameState(known.now, known.rest);
+    else if (!agree(known.now, state)) {
+      const leaves = agree(known.now, known.rest);
       if (leaves && at - known.changedAt > together) known.trips++;
       known.now = state;
       known.changedAt = at;

@@ -1,20 +1,21 @@
 /**
- * Numbers as the native sentences spell them: plain decimal digits of bounded length, nothing a language's own number reader
+ * Numbers as the native sentences spell them: plain decimal digits, as many as the line holds, nothing a language's own number reader
  * would also take (signs, exponents, hex, spaces, NaN). Every reader answers undefined for anything else.
  */
 
 /** A whole number from 0 to `max`. */
 export function count(text: string, max: number): number | undefined {
-  if (!/^\d{1,10}$/.test(text)) return undefined;
+  if (!/^\d+$/.test(text)) return undefined;
   const value = Number(text);
   return value <= max ? value : undefined;
 }
 
-/** A decimal number with at most seven digits before the point and six after it. */
+/** A decimal number, however many digits it is written with; no machine is longer than ten kilometres. */
 export function decimal(text: string): number | undefined {
-  if (!/^-?\d{1,7}(?:\.\d{1,6})?$/.test(text)) return undefined;
+  if (!/^-?\d+(?:\.\d+)?$/.test(text)) return undefined;
   // Adding zero turns -0 into 0: a machine at "-0.000" stands at 0.
-  return Number(text) + 0;
+  const value = Number(text) + 0;
+  return Math.abs(value) < 1e7 ? value : undefined;
 }
 
 /** A whole number of millivolts, at most a million either way. */

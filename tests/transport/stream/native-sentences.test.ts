@@ -70,7 +70,15 @@ describe('a native sentence', () => {
     expect(why(`PTWRA,${number},5000`)).toBe('wrong-number');
   });
 
-  it.each(['.5', '5.', '+1.0', '1e3', '0x1', 'NaN', '--1', '1.0.0', '12345678', '1.1234567', ' 1'])(
+  it.each([
+    ['123.4567890', 123.456789],
+    ['-1.2345678901', -1.2345678901],
+    ['00000001.25', 1.25],
+  ])('takes a position with however many digits: %s', (text, position) =>
+    expect(read(`PTWRS,0,0,still,L,0,${text}`)).toMatchObject({ positions: [position] }),
+  );
+
+  it.each(['.5', '5.', '+1.0', '1e3', '0x1', 'NaN', '--1', '1.0.0', '12345678', ' 1'])(
     'refuses "%s" as a position',
     (number) => expect(why(`PTWRS,0,0,still,L,0,${number}`)).toBe('wrong-number'),
   );
