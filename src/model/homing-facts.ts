@@ -33,6 +33,8 @@ export interface HomingFacts {
   readonly way?: Way | undefined;
   readonly approachSpeed?: SpeedFacts | undefined;
   readonly slowSpeed?: SpeedFacts | undefined;
+  /** mm/s² or degrees/s², as the ramps of the approach show it. */
+  readonly acceleration?: Between | undefined;
   readonly approachWay?: Between<Mm> | undefined;
   readonly trip?: Between<Mm> | undefined;
   readonly slowTrip?: Between<Mm> | undefined;
@@ -41,6 +43,8 @@ export interface HomingFacts {
   readonly release?: Between<Mm> | undefined;
   /** Trip to release of the switch. */
   readonly differential?: Between<Mm> | undefined;
+  /** What that makes of a right angle where the sides stand a metre apart, degrees. */
+  readonly squareness?: Between | undefined;
   /** How far the second side of a beam tripped from the first, as its axis counts. */
   readonly sideOffset?: Between<Mm> | undefined;
   readonly zero: 'jump' | 'agrees' | 'not-seen';

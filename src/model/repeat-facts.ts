@@ -26,6 +26,10 @@ export interface RepeatFacts {
   readonly blur: Mm;
   /** Usual time between two reports. */
   readonly period?: Millis | undefined;
+  /** Where the stream is too coarse for it: the slowest report period that could tell at this speed. */
+  readonly periodNeeded?: Millis | undefined;
+  /** How far apart the count came to its trips though the gauge shows one place: steps were lost. */
+  readonly countWanders?: Mm | undefined;
   /** Span that was to be kept. */
   readonly tolerance: Mm;
   readonly says: 'within' | 'beyond' | 'too-coarse' | 'too-few';

@@ -32,6 +32,8 @@ export interface MotionCase {
   readonly checks?: readonly CheckName[];
   readonly cycles?: number;
   readonly seed?: number;
+  /** Reports a second; left out: a hundred. */
+  readonly rate?: number;
   /** Stands between the bench’s port and the session. */
   readonly through?: (port: Source) => Source;
 }
@@ -59,6 +61,7 @@ export async function motionSession(given: MotionCase): Promise<VirtualOutcome> 
     truth,
     faults: fault === undefined ? [] : [fault],
     ...(seed !== undefined && { seed }),
+    ...(given.rate !== undefined && { telling: { rate: given.rate } }),
   });
   try {
     return await place.session({

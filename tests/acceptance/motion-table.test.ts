@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Ask } from '../../src/model/ask.ts';
 import { asksIn } from '../session/virtual-session.ts';
 import { dangersIn, motionFound, motionSession } from './motion-bench.ts';
 
@@ -106,6 +107,16 @@ describe('what goes wrong only while an axis is homed again and again', () => {
     },
     60_000,
   );
+
+  it('that a stream is too slow for it is said, with the pace that would do', async () => {
+    const noGauge = (ask: Ask) =>
+      ask.action === 'confirm' && ask.topic === 'has-gauge' ? ('no' as const) : undefined;
+    const outcome = await motionSession({ checks, rate: 10, cycles: 4, hands: { saysInstead: noGauge } });
+    expect(motionFound(outcome, ['repeat'])).toEqual(['repeat X: inconclusive too-coarse']);
+    const { repeat } = outcome.facts.verdicts.find(({ check }) => check === 'repeat')?.facts ?? {};
+    // By hand: half of the 0.1 mm to be kept, less a step of 0.0125 mm, at 2 mm/s: 18.75 ms.
+    expect(repeat?.periodNeeded).toBe(18);
+  }, 60_000);
 
   it('from the first of them on she is told how late a warning comes', async () => {
     const homings = asksIn(await repeated()).filter(

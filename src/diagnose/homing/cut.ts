@@ -6,6 +6,7 @@ import { difference, distanceBetween, exactly, type Interval } from '../motion/i
 import type { Motion } from '../motion/motion.ts';
 import { type State, stateIn } from '../signal/track.ts';
 import type { HomingCycle, ZeroSet } from './cycle.ts';
+import { legAcceleration } from './leg-acceleration.ts';
 import { fallsIn, type Leg, legsOf } from './legs.ts';
 
 export interface HomingOf {
@@ -46,6 +47,7 @@ export function cutHoming({ window, motion, input, rest, homeValue }: HomingOf):
     approach,
     trip,
     stop,
+    acceleration: approach && legAcceleration(motion, approach),
     stopDistance: trip?.where && stop && wayPast(trip.where, stop, approach),
     backOff,
     clear,

@@ -16,6 +16,8 @@ export interface HomingCycle {
   readonly trip: InputEdge | undefined;
   /** Where the approach came to rest or turned. */
   readonly stop: Interval<Mm> | undefined;
+  /** Of the approach, mm/s². */
+  readonly acceleration: Interval | undefined;
   /** Way from the trip to the stop, mm. */
   readonly stopDistance: Interval<Mm> | undefined;
   readonly backOff: Leg | undefined;

@@ -9,6 +9,8 @@ export interface HomingFigures {
   readonly way: Direction | undefined;
   readonly approachSpeed: Speed | undefined;
   readonly slowSpeed: Speed | undefined;
+  /** mm/s², both ramps of the approach taken to be alike. */
+  readonly acceleration: Interval | undefined;
   readonly approachWay: Interval<Mm> | undefined;
   readonly trip: Interval<Mm> | undefined;
   readonly slowTrip: Interval<Mm> | undefined;
@@ -96,6 +98,7 @@ function figuresOf(cycle: HomingCycle): HomingFigures {
     way: approach?.direction,
     approachSpeed: unsigned(approach?.speed),
     slowSpeed: unsigned(slowApproach?.speed),
+    acceleration: cycle.acceleration,
     approachWay: approach?.distance,
     trip: trip?.where,
     slowTrip: slowTrip?.where,

@@ -1,8 +1,10 @@
 import type { Finding, MotionKind } from '../../model/finding.ts';
 import { type HomingFacts, type HomingPart, homingParts } from '../../model/homing-facts.ts';
+import { mm } from '../../model/units.ts';
 import type { Facts, Missing, Verdict } from '../../model/verdict.ts';
 import { judgeHoming } from '../homing/judge.ts';
 import { reactionOf } from '../homing/reaction.ts';
+import { squarenessError } from '../homing/side-offset.ts';
 import { tellsMost } from '../procedures/look-apart.ts';
 import { judgeSeek, type SeekJudgement } from '../seek/judge.ts';
 import { grantedPast } from '../seek/observe-run.ts';
@@ -99,7 +101,11 @@ function factsOf(item: HomingItem, run: SeekRun): Facts {
     input: cycle.input,
     cycles: item.runs.length,
     seen: homingParts.filter((part) => seen[part] !== undefined),
-    ...withoutUndefined({ ...figures, sideOffset: run.sideOffset }),
+    ...withoutUndefined({
+      ...figures,
+      sideOffset: run.sideOffset,
+      squareness: run.sideOffset && squarenessError(run.sideOffset, metre),
+    }),
     zero: cycle.zero.kind,
     reaction: reaction(item, run),
     ...(item.order && { order: item.order }),
@@ -107,6 +113,8 @@ function factsOf(item: HomingItem, run: SeekRun): Facts {
   const tracks = item.runs.slice(-1).flatMap((run) => trackOf(item, run) ?? []);
   return { homing, ...(tracks.length > 0 && { tracks }) };
 }
+
+const metre = mm(1000);
 
 function withoutUndefined<T extends object>(given: T): T {
   return Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined)) as T;

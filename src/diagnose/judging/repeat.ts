@@ -4,13 +4,13 @@ import type { MotionKnown, Scene } from '../../model/procedure.ts';
 import type { RepeatFacts } from '../../model/repeat-facts.ts';
 import type { SituationName } from '../../model/seek-situations.ts';
 import { told } from '../../model/told.ts';
-import { type Millis, type Mm, mm } from '../../model/units.ts';
+import { type Millis, type Mm, mm, ms } from '../../model/units.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
 import type { HomingCycle } from '../homing/cycle.ts';
 import { repeatTolerance } from '../limits.ts';
 import type { Interval } from '../motion/interval.ts';
 import { axesAsked } from '../procedures/axes-asked.ts';
-import { judgeRepeatability, type Repeatability } from '../repeatability/judge.ts';
+import { judgeRepeatability, periodFor, type Repeatability } from '../repeatability/judge.ts';
 import { placedCycles } from '../repeatability/places.ts';
 import type { SeekAlarm } from '../seek/alarm.ts';
 import { seekRoles } from '../seek/roles.ts';
@@ -43,14 +43,16 @@ export function judgeRepeat(items: readonly RepeatItem[], scene: Scene): readonl
   const { machine, known } = scene;
   return axesAsked(scene)
     .filter(({ letter }) => (seekRoles(machine, letter, known.answering)?.home.length ?? 0) > 0)
-    .map(({ letter, kind }) => {
+    .map(({ letter, kind, step = mm(0) }) => {
       const of = { check: 'repeat', subject: letter } as const;
       const item = items.find(({ axis }) => axis === letter);
-      return item ? verdictOf(item, kind === 'rotary' ? 'degrees' : 'mm') : withoutEvidence(of, 'stopped');
+      return item
+        ? verdictOf(item, kind === 'rotary' ? 'degrees' : 'mm', step)
+        : withoutEvidence(of, 'stopped');
     });
 }
 
-function verdictOf(item: RepeatItem, unit: RepeatFacts['unit']): Verdict {
+function verdictOf(item: RepeatItem, unit: RepeatFacts['unit'], step: Mm): Verdict {
   const { axis, homings, missing } = item;
   const of = { check: 'repeat', subject: axis } as const;
   const runs = placedCycles(homings).map(({ of: { gauge, start }, place }) => ({
@@ -61,7 +63,7 @@ function verdictOf(item: RepeatItem, unit: RepeatFacts['unit']): Verdict {
   const findings = findingsOf(item, judged);
   const status = statusOf(findings);
   if (!judged) return withFindings(of, findings, missing ?? 'too-few-runs');
-  const facts = { repeat: factsOf(axis, unit, judged, runs, homings[0]?.period) };
+  const facts = { repeat: factsOf(item, unit, judged, runs, step) };
   const evidence = judged.source === 'measured' ? 'measured' : runs.length >= 3 ? 'repeated' : 'commanded';
   const rest = { evidence, facts } as const;
   if (status === 'failed') return { ...of, ...rest, status, findings, missing: [], traces: [] };
@@ -112,12 +114,20 @@ function findingsOf(
   ];
 }
 
+/** The slowest report period from which the tolerance could be told at the speed that tripped; undefined where no speed was seen, or its step alone is too coarse. */
+function periodNeeded(homings: readonly RepeatedHoming[], step: Mm): Millis | undefined {
+  const [first] = homings;
+  const speed = (first?.cycle.slowApproach ?? first?.cycle.approach)?.speed?.value;
+  const period = speed === undefined ? 0 : periodFor(repeatTolerance, speed, step);
+  return period >= 1 && Number.isFinite(period) ? ms(Math.floor(period)) : undefined;
+}
+
 function factsOf(
-  axis: AxisLetter,
+  { axis, homings }: RepeatItem,
   unit: RepeatFacts['unit'],
   judged: Repeatability,
   runs: RepeatFacts['runs'],
-  period: Millis | undefined,
+  step: Mm,
 ): RepeatFacts {
   const { figures, outlier, drift } = judged;
   return told({
@@ -135,7 +145,9 @@ function factsOf(
     drift: drift && { slope: drift.slope },
     startPoints: judged.startPoints,
     blur: judged.blur,
-    period,
+    period: homings[0]?.period,
+    periodNeeded: judged.says === 'too-coarse' ? periodNeeded(homings, step) : undefined,
+    countWanders: judged.countWanders,
     tolerance: repeatTolerance,
     says: judged.says,
     runs,

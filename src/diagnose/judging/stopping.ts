@@ -39,7 +39,9 @@ function verdictOf(axis: Axis, { overtravel, toHardStop }: StoppingItem, scene: 
   });
   // What the stream showed of the speed is nearer to the truth than what the file says.
   const speed = seen[0]?.approachSpeed?.value ?? perSecond(axis.approachSpeed);
-  const approach = told({ speed, acceleration: axis.acceleration, reaction: axis.reaction });
+  // Where the file does not tell how it brakes, the slowest ramp that its homing can have had.
+  const acceleration = axis.acceleration ?? seen[0]?.acceleration?.low;
+  const approach = told({ speed, acceleration, reaction: axis.reaction });
   const judged = judgeStopping({
     approach,
     observed: seen.flatMap(({ stopDistance }) => stopDistance ?? []),

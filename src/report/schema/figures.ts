@@ -21,6 +21,8 @@ export const repeatSchema = z.strictObject({
   startPoints: count,
   blur: length,
   period: time.exactOptional(),
+  periodNeeded: time.exactOptional(),
+  countWanders: length.exactOptional(),
   tolerance: length,
   says: z.enum(['within', 'beyond', 'too-coarse', 'too-few']),
   runs: z.array(

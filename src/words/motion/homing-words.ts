@@ -60,12 +60,14 @@ export function homingFields(facts: HomingFacts): readonly (readonly [string, st
     ['Seen', seenText(facts)],
     ['Not seen', unseenText(facts)],
     ...speed('Approach speed', facts.approachSpeed),
+    ...accelerated(facts),
     ...span('Way of the approach', facts.approachWay),
     ...span('Trip', facts.trip),
     ...span('Ran on after the trip', facts.stopDistance),
     ...span('Backed off', facts.backOff),
     ...span('Trip to release of the switch', facts.differential),
     ...span('Second side trips from the first', facts.sideOffset),
+    ...askew(facts),
     ...speed('Slow approach speed', facts.slowSpeed),
     ...span('Second trip', facts.slowTrip),
     ...span('Release', facts.release),
@@ -75,6 +77,21 @@ export function homingFields(facts: HomingFacts): readonly (readonly [string, st
     ...(order === undefined ? [] : [['Set off in this order', order.join(', ')] as const]),
   ];
 }
+
+const accelerated = ({ acceleration, unit }: HomingFacts): readonly (readonly [string, string])[] =>
+  acceleration === undefined
+    ? []
+    : [
+        [
+          'Acceleration',
+          `${acceleration.low.toFixed(0)} to ${acceleration.high.toFixed(0)} ${unit === 'mm' ? 'mm' : '°'}/s², its ramps taken to be alike`,
+        ],
+      ];
+
+const askew = ({ squareness }: HomingFacts): readonly (readonly [string, string])[] =>
+  squareness === undefined
+    ? []
+    : [['Out of square by that', `${spanText(squareness, 'degrees')} for each metre between the sides`]];
 
 export const homingSentences = {
   none: 'NOT TESTED. Approach, trip, back off, slow approach and release were not watched; trip points, their scatter and the direction of homing are unknown.',

@@ -47,6 +47,17 @@ export function repeatFields(facts: RepeatFacts): readonly (readonly [string, st
       'Could be told apart at all',
       `${fine(facts.blur)}${period === undefined ? '' : `, with a report every ${timeText(period)}`}`,
     ],
+    ...(facts.periodNeeded === undefined
+      ? []
+      : [
+          [
+            'To tell it at this speed',
+            `a report every ${timeText(facts.periodNeeded)} at least, or a slower second approach`,
+          ] as const,
+        ]),
+    ...(facts.countWanders === undefined
+      ? []
+      : [['Count wanders', `by ${fine(facts.countWanders)}, the gauge does not: steps were lost`] as const]),
     ...(outlier === undefined
       ? []
       : [

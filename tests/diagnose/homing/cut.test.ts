@@ -46,6 +46,7 @@ describe('a homing from approach to zero', () => {
     ['ten a second', { period: 100 }],
     ['late and lost reports and a flickering last digit', { jitter: 0.3, loss: 0.15, dither: 1 }],
   ])('shows all its parts, each holding the truth, with %s', (_, trouble) => {
+    const period = 'period' in trouble ? trouble.period : 20;
     for (let seed = 1; seed <= 20; seed++) {
       const cycle = cycleOf({ seed, ...trouble });
       const { figures, whole, issues } = judgeHoming(cycle);
@@ -54,6 +55,9 @@ describe('a homing from approach to zero', () => {
       expect(figures.way).toBe(-1);
       expect(Math.abs((figures.approachSpeed?.value ?? 0) - 15)).toBeLessThan(0.7);
       expect(Math.abs((figures.slowSpeed?.value ?? 0) - 1)).toBeLessThan(0.1);
+      // Only reports close enough together show its ramps; then they show what the machine was given.
+      if (figures.acceleration) expect(contains(figures.acceleration, 300)).toBe(true);
+      expect(figures.acceleration !== undefined || period > 10).toBe(true);
       expect(holds(figures.trip, -22)).toBe(true);
       expect(holds(figures.slowTrip, -22)).toBe(true);
       // v²/2a: 15²/600 = 0.375 mm past the trip, and as much as one tick of the simulated controller, 0.0075 mm.
