@@ -9,11 +9,9 @@ import { endingLike, withOwnLine } from './own-line.ts';
 import type { Recorder } from './recorder.ts';
 import type { SavedSession } from './saved-session.ts';
 import type { SessionClock } from './session-clock.ts';
+import { Silence } from './silence.ts';
 import type { StreamReader } from './stream-reader.ts';
 
-/** How long nothing may be heard before the person is told; and, where nothing ever was, before the session ends. */
-const toldAfter = ms(5000);
-const endsAfter = ms(60_000);
 const lookEvery = ms(1000);
 
 export interface LiveParts {
@@ -39,9 +37,7 @@ export async function conductLive(
       return written;
     };
     const face = ownLine ? withOwnLine(given, { ending, write: writeOwn }) : given;
-    let heardAt = clock.now();
-    let told = false;
-    let everHeard = false;
+    const silence = new Silence(clock.now());
     let wasLost = false;
     const notice = (topic: keyof typeof noticeWords, text: string) =>
       face.show({ kind: 'notice', topic, text });
@@ -53,12 +49,10 @@ export async function conductLive(
     });
     const listening = new Listening(source, recorder, reader, clock, {
       heard: (readings) => {
-        heardAt = clock.now();
-        told = false;
         const isThere = readings.some((reading) => reading.kind === 'status');
+        silence.heard(clock.now(), isThere);
         if (isThere && wasLost) notice('stream-back', noticeWords['stream-back'](source.port));
         if (isThere) wasLost = false;
-        everHeard ||= isThere;
         conduct.heard(readings);
       },
       opened: () => notice('awaiting-stream', noticeWords['awaiting-stream'](source.port)),
@@ -70,12 +64,9 @@ export async function conductLive(
     });
     let watching: (() => void) | undefined;
     const watch = () => {
-      const silence = clock.now() - heardAt;
-      if (silence > toldAfter && !told) {
-        told = true;
-        notice('nothing-heard', noticeWords['nothing-heard'](source.port));
-      }
-      if (silence > endsAfter && !everHeard) conduct.stop();
+      const news = silence.news(clock.now());
+      if (news) notice(news, noticeWords[news](source.port));
+      if (silence.isOver(clock.now())) conduct.stop();
       else watching = clock.after(lookEvery, watch);
     };
     const leave = (verdicts: readonly Verdict[]) => {

@@ -53,6 +53,7 @@ export type NoticeTopic =
   | 'stream-back'
   | 'something-out'
   | 'nothing-heard'
+  | 'nothing-understood'
   | 'written';
 
 export interface ShownAsk {

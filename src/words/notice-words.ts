@@ -15,6 +15,8 @@ export const noticeWords = {
     `Listening on ${visible(port)}. Waiting for a declaration and a first status report.`,
   'nothing-heard': (port: string) =>
     `Nothing readable was heard on ${visible(port)}. Is the controller on, the port the right one, the baud rate right? Still listening.`,
+  'nothing-understood': (port: string) =>
+    `Lines come on ${visible(port)}, but no status report that can be read. Native sentences need a declaration first; another stream needs its description, --stream (tellwire learn writes one). Still listening.`,
   'stream-lost': (port: string) =>
     `The stream on ${visible(port)} broke off. Plug it in again; the work goes on by itself. What was asked meanwhile is asked again.`,
   'stream-back': (port: string) => `The stream on ${visible(port)} is back.`,
