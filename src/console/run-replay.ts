@@ -1,5 +1,6 @@
 import { buildRecord } from '../report/build-record.ts';
-import { formats, signalFormats } from '../report/formats.ts';
+import { json as recordText } from '../report/json.ts';
+import { signalFormats } from '../report/signals/formats.ts';
 import { summaryText } from '../report/summary-text.ts';
 import { replay } from '../session/replay.ts';
 import { writeInPieces } from '../session/session-writer.ts';
@@ -18,7 +19,7 @@ export function replayed(folder: string, { json, vcd, csv }: ReplayWishes): 0 | 
   const record = buildRecord(facts, { circuits: json });
   if (vcd !== undefined) writeInPieces(vcd, signalFormats.vcd(record, signals).pieces);
   if (csv !== undefined) writeInPieces(csv, signalFormats.edges(record, signals).pieces);
-  process.stdout.write(json ? formats.json(record).text : summaryText(record));
+  process.stdout.write(json ? recordText(record) : summaryText(record));
   if (rulesChanged) process.stderr.write('tellwire: judged by other rules than when it was recorded.\n');
   if (parted) process.stderr.write(`tellwire: ${partedWords}\n`);
   const { exit } = record.session;
