@@ -18,15 +18,16 @@ export async function printed(world, { machines: count, seed, short, missed }) {
   };
   const machines = hasNgspice ? measure.machinesFrom(seed, count) : tableMachines(Math.min(count, 60));
   if (!hasNgspice) console.log('ngspice is missing: the machines of the table that it wrote, and no more.');
-  let mendedToo = 0;
+  /** Share of two faults of which one was found, and then, with that mended, the other. */
+  const mendedToo = [];
   const runs = [
     ['without mistakes', 0],
     [`${percent(measure.mistaken)} of the answers wrong or missing`, measure.mistaken],
   ].map(([name, mistakes]) => {
     const first = measure.searched(machines, chosen, mistakes, solve);
-    told(name, first, measure);
+    told(name, first, measure, judged);
     const again = hasNgspice ? measure.searchedAgain(first, mistakes, solve) : [];
-    if (mistakes === 0) mendedToo = again.filter((each) => judged(each) === 'named').length / first.length;
+    mendedToo.push(again.filter((each) => judged(each) === 'named').length / first.length);
     if (again.length > 0)
       console.log(
         `  of these ${again.length}, one mended and searched again: the other named ${percent(measure.shareOf(again, 'named'))}`,
@@ -35,7 +36,7 @@ export async function printed(world, { machines: count, seed, short, missed }) {
     return first;
   });
   const list = measure.searched(machines, measure.guideOf(machines, seed, short ? 120 : 600), 0, solve);
-  told('a fixed checklist, without mistakes', list, measure);
+  told('a fixed checklist, without mistakes', list, measure, judged);
   const minutes = (all) => measure.meanOf(all, (each) => each.minutes);
   const ratio = minutes(runs[0]) / minutes(list);
   console.log(`minutes beside the checklist's: ${percent(ratio)}`);
@@ -47,37 +48,54 @@ export async function printed(world, { machines: count, seed, short, missed }) {
     `\nexact optimum on ${problems.length} small problems (6 causes, 6 deeds): ${overall.toFixed(3)} times its minutes on average, ${Math.max(...beyond).toFixed(2)} times at most`,
   );
 
-  const decisions = [...new Set(machines.map(prospectFor))].slice(0, 24).map((prospect) => {
-    const inquiry = Inquiry.begin(prospect);
-    return Math.min(
-      ...Array.from({ length: 3 }, () => {
-        const began = performance.now();
-        inquiry.next();
-        return performance.now() - began;
-      }),
-    );
-  });
-  const slowest = Math.max(...decisions);
+  const slowest = slowestDecision(machines, { prospectFor, Inquiry });
   console.log(
-    `one decision with everything still possible: ${slowest.toFixed(0)} ms at most, over ${decisions.length} inputs`,
+    `slowest decision: ${slowest.ms.toFixed(0)} ms of the processor's time, over ${slowest.decisions} decisions (${slowest.where})`,
   );
   console.log(`networks solved by ngspice: ${networks}`);
-  const named = measure.shareOf(runs[0], 'named') + mendedToo;
+  const [named = 0, despite = 0] = runs.map((all, at) => measure.shareOf(all, 'named') + mendedToo[at]);
+  console.log(
+    `named, of two faults at once or one after the other: ${percent(named)} without mistakes, ${percent(despite)} with ${percent(measure.mistaken)} of the answers wrong or missing`,
+  );
   const aims = [
-    [
-      `99 % named without mistakes, of two faults at once or one after the other: ${percent(named)}`,
-      named >= 0.99,
-    ],
+    [`99 % named without mistakes: ${percent(named)}`, named >= 0.99],
     ['at most 1.1 times the optimum', overall <= 1.1],
     ["at most half the checklist's minutes", ratio <= 0.5],
-    ['a decision in less than 100 ms', slowest < 100],
+    ['a decision in less than 100 ms', slowest.ms < 100],
   ];
   for (const [aim, reached] of aims) console.log(`${reached ? 'reached' : 'MISSED '}  ${aim}`);
   // Few machines say little about a share: the short form only shows that everything runs.
   return short || aims.every(([, reached]) => reached);
 }
 
-function told(name, all, { shareOf, meanOf }) {
+/** Of every kind of machine: with everything still possible, and after each outcome of the first deeds; each decided three times, the quickest counts. */
+function slowestDecision(machines, { prospectFor, Inquiry }) {
+  let slowest = { ms: 0, where: '' };
+  let decisions = 0;
+  const decide = (inquiry, where) => {
+    decisions++;
+    const ms = Math.min(
+      ...Array.from({ length: 3 }, () => {
+        const began = process.cpuUsage();
+        inquiry.next();
+        const { user, system } = process.cpuUsage(began);
+        return (user + system) / 1000;
+      }),
+    );
+    if (ms > slowest.ms) slowest = { ms, where };
+    return inquiry.next()?.test;
+  };
+  for (const prospect of [...new Set(machines.map(prospectFor))].slice(0, 48)) {
+    const inquiry = Inquiry.begin(prospect);
+    const { name } = prospect.wiring.circuit;
+    const first = decide(inquiry, `${name}, everything possible`);
+    for (const key of first?.keys ?? [])
+      decide(inquiry.learnt(first.name, key), `${name}, ${first.name}: ${key}`);
+  }
+  return { ...slowest, decisions };
+}
+
+function told(name, all, { shareOf, meanOf }, judged) {
   const sizes = all.map(({ conclusion }) => conclusion.causes.length);
   const sized = (low, high = low) =>
     percent(sizes.filter((each) => each >= low && each <= high).length / all.length);
@@ -99,6 +117,8 @@ function told(name, all, { shareOf, meanOf }) {
   console.log(
     `  causes named: one ${sized(1)}, two ${sized(2)}, three ${sized(3)}, more ${sized(4, Infinity)}`,
   );
+  const few = all.filter((each) => judged(each) === 'named' && each.conclusion.causes.length <= 3);
+  console.log(`  named alone or among three at most ${percent(few.length / all.length)}`);
   console.log(
     `  actions ${figure(meanOf(all, ({ asked }) => asked.length))}  minutes ${figure(meanOf(all, (each) => each.minutes))}`,
   );

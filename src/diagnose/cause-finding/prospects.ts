@@ -1,4 +1,5 @@
 import type { Wiring } from '../circuit/wiring.ts';
+import { columnOf } from '../troubleshooting/again.ts';
 import type { DeedName } from '../troubleshooting/deeds/all.ts';
 import type { History } from '../troubleshooting/hypotheses.ts';
 import type { Surroundings } from '../troubleshooting/imagined.ts';
@@ -67,5 +68,9 @@ function joinedTrial(trials: readonly [Trial, ...Trial[]]): Trial {
       return padded.map((each) => each / sum);
     });
   });
-  return { ...trials[0], outcomes: keys.length, keys, chances, sameAs: alikeRows(chances) };
+  const slips = keys.map((key) => {
+    const each = trials.map((trial) => trial.slips[columnOf(trial, key)] ?? 0);
+    return each.reduce((sum, slip) => sum + slip, 0) / each.length;
+  });
+  return { ...trials[0], slips, outcomes: keys.length, keys, chances, sameAs: alikeRows(chances) };
 }

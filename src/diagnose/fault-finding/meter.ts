@@ -1,4 +1,4 @@
-import { type Network, type Node, resistor } from '../circuit/network.ts';
+import { ground, type Network, type Node, resistor } from '../circuit/network.ts';
 import { type Rig, soundRig, standing } from '../circuit/rig.ts';
 import { solve } from '../circuit/solve.ts';
 import { nominalWorld, type Wiring } from '../circuit/wiring.ts';
@@ -56,16 +56,16 @@ export function voltsBetween(
 
 /** What an ohmmeter shows between two nodes with power off; infinite beyond its range. */
 export function ohmsBetween(network: Network, from: Node, to: Node): number {
+  // The black lead is the reference; what the network calls 0 V hangs on it only where the network joins them.
+  const named = (node: Node): Node => (node === to ? ground : node === ground ? 'left alone' : node);
   const solution = solve([
-    ...dead(network),
-    resistor('meter', from, to, 1e12),
-    // The black lead is the reference, wherever the rest of the network hangs.
-    resistor('black lead', to, '0 V', 1e-3),
-    { kind: 'current', name: 'test', from: '0 V', to: from, amps: testAmps },
+    ...dead(network).map((each) => ({ ...each, from: named(each.from), to: named(each.to) })),
+    resistor('meter', named(from), ground, 1e12),
+    { kind: 'current', name: 'test', from: ground, to: named(from), amps: testAmps },
   ]);
-  const [plus, minus] = [solution.voltsAt(from), solution.voltsAt(to)];
-  if (plus === undefined || minus === undefined) return Number.POSITIVE_INFINITY;
-  const found = (plus - minus) / testAmps;
+  const volts = solution.voltsAt(named(from));
+  if (volts === undefined) return Number.POSITIVE_INFINITY;
+  const found = volts / testAmps;
   return found > overRange ? Number.POSITIVE_INFINITY : found;
 }
 

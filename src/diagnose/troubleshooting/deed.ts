@@ -17,6 +17,8 @@ export interface Deed<Name extends string = string> {
   readonly minutes: number;
   /** How often its answer is wrong. */
   readonly mistaken: number;
+  /** What a mistake looks like half of the time; left out: all that can be seen alike. */
+  readonly slipsTo?: readonly string[];
   readonly applies: (wiring: Wiring) => boolean;
   /** What would be seen with these faults in the input. */
   readonly odds: (scene: Imagined) => Odds;

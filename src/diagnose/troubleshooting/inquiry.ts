@@ -1,11 +1,12 @@
 import type { FaultName } from '../../model/fault-names.ts';
-import { alike } from './alike.ts';
-import { type Belief, normalised, posterior } from './belief.ts';
-import { type Choice, nextTest, weightsOf } from './chooser.ts';
+import { again, believedAfter, isDoubtful } from './again.ts';
+import { type Belief, normalised } from './belief.ts';
+import { type Choice, nextTest, usefulTests } from './chooser.ts';
 import { type Kind, kinds } from './deed.ts';
 import type { DeedName } from './deeds/all.ts';
 import { namesOf } from './hypotheses.ts';
-import { type Prospect, type Trial, unforeseen } from './prospect.ts';
+import { Looks } from './looks.ts';
+import type { Prospect, Trial } from './prospect.ts';
 
 /** How sure one cause must be before it is named (judgement: one wrong in fifty at most, and each further test costs minutes). */
 export const sureEnough = 0.98;
@@ -28,76 +29,78 @@ export class Inquiry {
   readonly prospect: Prospect;
   readonly belief: Belief;
   readonly findings: readonly Finding[];
-  /** Deeds that may still be asked for. */
+  /** Deeds that may still be asked for; among them, once more, those whose answer is hard to believe. */
   readonly left: readonly Trial[];
+  /** Those never asked for so far. */
+  private readonly fresh: readonly Trial[];
+  private readonly out: readonly DeedName[];
 
   private constructor(
     prospect: Prospect,
     belief: Belief,
     findings: readonly Finding[],
-    left: readonly Trial[],
+    fresh: readonly Trial[],
+    out: readonly DeedName[],
   ) {
     this.prospect = prospect;
     this.belief = belief;
     this.findings = findings;
-    this.left = left;
+    this.fresh = fresh;
+    this.out = out;
+    this.left = [...fresh, ...this.doubtful()];
   }
 
   static begin(prospect: Prospect, allows: (trial: Trial) => boolean = () => true): Inquiry {
     const belief = normalised(prospect.hypotheses.map(({ weight }) => weight));
-    return new Inquiry(prospect, belief, [], prospect.trials.filter(allows));
+    const forbidden = prospect.trials.filter((trial) => !allows(trial)).map(({ name }) => name);
+    return new Inquiry(prospect, belief, [], prospect.trials.filter(allows), forbidden);
   }
 
-  /** What was seen counts, and its deed is not asked for again. */
+  /** What was seen counts, and its deed is not asked for again unless it is hard to believe; a second answer tells what it adds to the first. */
   learnt(deed: DeedName, outcome: string): Inquiry {
     const trial = this.prospect.trials.find(({ name }) => name === deed);
     if (!trial) return this;
-    const at = trial.keys.indexOf(outcome);
-    const column = at < 0 ? trial.keys.indexOf(unforeseen) : at;
-    const belief = posterior(this.belief, trial.chances, column) ?? this.belief;
-    return new Inquiry(this.prospect, belief, [...this.findings, { deed, outcome }], this.without(deed));
+    const [first, ...more] = this.outcomesOf(deed);
+    const now = first === undefined ? trial : again(trial, [first, ...more]);
+    const belief = believedAfter(this.belief, now, outcome);
+    const findings = [...this.findings, { deed, outcome }];
+    return new Inquiry(this.prospect, belief, findings, this.without(deed), this.out);
   }
 
   /** Not possible here, skipped, or nobody is sure: it is not asked for again. A missing meter takes all its deeds with it. */
   ruledOut(deed: DeedName, alsoKind?: Kind): Inquiry {
-    const left = this.without(deed).filter(({ kind }) => kind !== alsoKind);
-    return new Inquiry(this.prospect, this.belief, this.findings, left);
+    const out = this.prospect.trials.filter(({ name, kind }) => name === deed || kind === alsoKind);
+    const fresh = this.without(deed).filter(({ kind }) => kind !== alsoKind);
+    return new Inquiry(this.prospect, this.belief, this.findings, fresh, [
+      ...this.out,
+      ...out.map(({ name }) => name),
+    ]);
   }
 
   /** The next deed, or undefined where the cause is sure enough or nothing left tells more. Safer kinds go first. */
   next(): Choice<Trial> | undefined {
-    if (this.isSure()) return undefined;
-    const classOf = this.classOf();
-    for (const kind of kinds) {
-      const choice = nextTest(
-        this.belief,
-        this.left.filter((trial) => trial.kind === kind),
-        { classOf, sure: sureEnough },
-      );
-      if (choice) return choice;
-    }
-    return undefined;
+    return nextTest(this.belief, this.tiers(), this.aims());
+  }
+
+  /** What may be asked for now. */
+  useful(): readonly Trial[] {
+    return usefulTests(this.belief, this.tiers(), this.aims());
   }
 
   /** One cause, or several that nothing left tells apart, is sure enough to be named. */
   isSure(): boolean {
-    return Math.max(...weightsOf(this.belief, this.classOf())) >= sureEnough;
+    return Math.max(...this.groups().map(({ share }) => share)) >= sureEnough;
   }
 
   conclusion(): Conclusion {
-    const classOf = this.classOf();
-    const weights = weightsOf(this.belief, classOf);
-    const ranked = [...weights.keys()].sort((a, b) => (weights[b] ?? 0) - (weights[a] ?? 0));
     const taken: number[] = [];
     let share = 0;
-    for (const group of ranked) {
+    for (const group of this.groups()) {
       if (share >= sureEnough) break;
-      taken.push(group);
-      share += weights[group] ?? 0;
+      taken.push(...group.members);
+      share += group.share;
     }
-    const members = [...this.belief.keys()]
-      .filter((at) => taken.includes(classOf[at] ?? -1))
-      .sort((a, b) => (this.belief[b] ?? 0) - (this.belief[a] ?? 0));
+    const members = taken.sort((a, b) => (this.belief[b] ?? 0) - (this.belief[a] ?? 0));
     const most = this.belief[members[0] ?? 0] ?? 0;
     const causes = new Map(
       members
@@ -108,14 +111,47 @@ export class Inquiry {
     return { causes: [...causes.values()], share };
   }
 
-  private without(deed: DeedName): readonly Trial[] {
-    return this.left.filter(({ name }) => name !== deed);
+  /** Hypotheses that nothing left tells apart, with how likely they are together, the likeliest first. */
+  private groups(): readonly { readonly members: readonly number[]; readonly share: number }[] {
+    const { names } = this.aims();
+    const at = Int32Array.from(this.belief.keys()).filter((each) => (this.belief[each] ?? 0) > unlikely);
+    const { of, count } = new Looks(names, this.left).classes(at);
+    const groups = Array.from({ length: count }, () => ({ members: [] as number[], share: 0 }));
+    for (const [place, each] of at.entries()) {
+      const group = groups[of[place] ?? 0];
+      group?.members.push(each);
+      if (group) group.share += this.belief[each] ?? 0;
+    }
+    return groups.sort((a, b) => b.share - a.share);
   }
 
-  private classOf(): readonly number[] {
-    return alike(this.prospect.hypotheses, this.left);
+  private tiers(): readonly (readonly Trial[])[] {
+    return kinds.map((kind) => this.left.filter((trial) => trial.kind === kind));
+  }
+
+  private aims(): { readonly names: readonly string[]; readonly sure: number } {
+    const names = this.prospect.hypotheses.map((each) => namesOf(each).join('+'));
+    return { names, sure: sureEnough };
+  }
+
+  private doubtful(): readonly Trial[] {
+    return this.prospect.trials.flatMap((trial) => {
+      const [outcome, ...more] = this.outcomesOf(trial.name);
+      if (outcome === undefined || more.length > 0 || this.out.includes(trial.name)) return [];
+      return isDoubtful(trial, outcome, this.belief) ? [again(trial, [outcome])] : [];
+    });
+  }
+
+  private outcomesOf(deed: DeedName): readonly string[] {
+    return this.findings.flatMap((each) => (each.deed === deed ? [each.outcome] : []));
+  }
+
+  private without(deed: DeedName): readonly Trial[] {
+    return this.fresh.filter(({ name }) => name !== deed);
   }
 }
 
+/** Hypotheses less likely than this are told apart from nothing. */
+const unlikely = 1e-6;
 /** A cause this much less likely than the first is not named beside it. */
 const negligible = 0.01;

@@ -1,4 +1,4 @@
-import type { Node } from '../circuit/network.ts';
+import type { Network, Node } from '../circuit/network.ts';
 import { standing } from '../circuit/rig.ts';
 import { solve } from '../circuit/solve.ts';
 import { type State, state } from '../circuit/state.ts';
@@ -34,14 +34,22 @@ export function readingsOf(probe: Probe, { wiring, faults, world }: Imagined): r
   const held = state(probe.state(wiring));
   const [from, to] = probe.between(wiring);
   const memory = memoryOf(wiring);
-  return rigsWith(wiring, held, faults, world).map((rig) => {
+  return rigsWith(wiring, held, faults, world).flatMap((rig) => {
     const network = undone(standing(rig, held, wiring), probe.undone);
-    return memory.figure(`${probe.quantity} ${from} ${to}`, network, () => {
-      if (probe.quantity === 'resistance') return ohmsBetween(network, from, to);
-      if (probe.quantity === 'current') return Math.abs(solve(network).ampsIn(from));
-      return voltsBetween(network, from, to).volts / world.numbers('supply');
-    });
+    return asSeen(probe.quantity, network).map((seen) =>
+      memory.figure(`${probe.quantity} ${from} ${to}`, seen, () => {
+        if (probe.quantity === 'resistance') return ohmsBetween(seen, from, to);
+        if (probe.quantity === 'current') return Math.abs(solve(seen).ampsIn(from));
+        return voltsBetween(seen, from, to).volts / world.numbers('supply');
+      }),
+    );
   });
+}
+
+/** One ohmmeter makes a junction conduct, another has too little voltage for that: either is thought of. */
+function asSeen(quantity: Quantity, network: Network): readonly Network[] {
+  const without = network.filter(({ kind }) => kind !== 'diode');
+  return quantity === 'resistance' && without.length < network.length ? [network, without] : [network];
 }
 
 export function binned(value: number, limits: readonly number[]): Odds {

@@ -11,8 +11,10 @@ export interface Trial extends Test {
   readonly kind: Deed['kind'];
   /** The outcomes in the order of the chances; the last stands for anything nobody foresaw. */
   readonly keys: readonly string[];
-  /** Hypotheses of one number would show just the same. */
-  readonly sameAs: readonly number[];
+  /** How often its answer is wrong; the chances hold that already. */
+  readonly mistaken: number;
+  /** How likely each outcome is to be told by mistake. */
+  readonly slips: readonly number[];
 }
 
 /** Everything that may be the matter with an input and everything that can be done about finding out, computed once. */
@@ -32,15 +34,21 @@ export function prospectOf(wiring: Wiring, history: History, around: Surrounding
 }
 
 function trialOf(
-  { name, kind, minutes, mistaken, odds }: Deed<DeedName>,
+  { name, kind, minutes, mistaken, slipsTo = [], odds }: Deed<DeedName>,
   scenes: readonly Imagined[],
 ): Trial {
   const all = scenes.map((scene) => odds(scene));
   const keys = [...new Set(all.flatMap((each) => Object.keys(each))), unforeseen];
-  const chances = all.map((each) =>
-    keys.map((key) => (1 - mistaken) * (each[key] ?? 0) + mistaken / keys.length),
+  const usual = slipsTo.filter((key) => keys.includes(key));
+  const even = usual.length === 0 ? mistaken : mistaken / 2;
+  const slips = keys.map(
+    (key) => even / keys.length + (usual.includes(key) ? (mistaken - even) / usual.length : 0),
   );
-  return { name, kind, minutes, outcomes: keys.length, chances, keys, sameAs: alikeRows(chances) };
+  const chances = all.map((each) =>
+    keys.map((key, at) => (1 - mistaken) * (each[key] ?? 0) + (slips[at] ?? 0)),
+  );
+  const outcomes = keys.length;
+  return { name, kind, minutes, mistaken, slips, outcomes, chances, keys, sameAs: alikeRows(chances) };
 }
 
 /** Hypotheses that a trial would show alike, to the hundredth, have one number. */

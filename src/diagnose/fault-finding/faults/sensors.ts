@@ -29,6 +29,7 @@ const swapped =
 const sagging = {
   little: { field: [7, 11], logic: [2.5, 4.6] },
   much: { field: [5, 9.5], logic: [2, 4.2] },
+  always: { field: [5, 6], logic: [2, 2.4] },
 } as const;
 
 const sags =
@@ -88,7 +89,7 @@ export const sensorFaults = {
   'sensor-supply-low': {
     applies: either(threeWire, twoWire, module),
     alters: sags('little'),
-    degrees: [sags('little'), sags('much')],
+    degrees: [sags('little'), sags('much'), sags('always')],
     likelihood: { fresh: 12, worked: 10 },
     proof: (wiring) => (twoWire(wiring) ? volts('field +', 'field 0 V')(wiring) : supplyAtSensor(wiring)),
   },

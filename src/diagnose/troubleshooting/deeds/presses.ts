@@ -59,11 +59,15 @@ const push =
       besides(own, beside as Parameters<typeof besides>[1]),
     );
 
+/** A push that slips off shows as none, or as one that came and went. */
+const slippedOff: readonly string[] = [still, jumps];
+
 export const press = {
   name: 'press',
   kind: 'hands',
   minutes: 1,
   mistaken: 0.02,
+  slipsTo: slippedOff,
   applies: () => true,
   odds: push('pressed by hand'),
 } as const satisfies Deed;
@@ -73,6 +77,7 @@ export const tap = {
   kind: 'hands',
   minutes: 0.7,
   mistaken: 0.03,
+  slipsTo: slippedOff,
   applies: () => true,
   odds: push('tapped'),
 } as const satisfies Deed;
@@ -83,6 +88,7 @@ export const carriage = {
   kind: 'hands',
   minutes: 3,
   mistaken: 0.03,
+  slipsTo: slippedOff,
   applies: worked,
   odds: push('pressed by machine'),
 } as const satisfies Deed;

@@ -48,9 +48,12 @@ export function checklistFor(
 export const byList =
   (order: readonly DeedName[]): Guide =>
   (inquiry) => {
-    if (inquiry.isSure()) return undefined;
-    const next = order.find((name) => inquiry.left.some((trial) => trial.name === name));
-    return inquiry.left.find(({ name }) => name === next);
+    // A printed list asks for everything once: nothing waits for a second answer.
+    const once = inquiry.findings.reduce((now, { deed }) => now.ruledOut(deed), inquiry);
+    if (once.isSure()) return undefined;
+    const left = inquiry.left.filter(({ name }) => !inquiry.findings.some(({ deed }) => deed === name));
+    const next = order.find((name) => left.some((trial) => trial.name === name));
+    return left.find(({ name }) => name === next);
   };
 
 function sampleOf(prospect: Prospect | undefined, random: Random): readonly Sample[] {

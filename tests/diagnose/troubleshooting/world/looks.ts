@@ -73,8 +73,11 @@ export function posed(machine: Machine, { name, state, meter }: Look): Posed {
 
 export const questionOf = (machine: Machine, look: Look): Question => posed(machine, look).question;
 
-/** Time passes between deeds: what comes and goes is caught anew in each. */
-export const lookedAt = (deed: string, look: Look): Look => ({ ...look, name: `${deed}: ${look.name}` });
+/** Time passes between deeds, and before one is done once more: what comes and goes is caught anew in each. */
+export const lookedAt = (deed: string, look: Look, isAgain: boolean): Look => ({
+  ...look,
+  name: `${deed}${isAgain ? ' again' : ''}: ${look.name}`,
+});
 
 /** Ohm; a board's own surface, so that nothing hangs in nowhere. */
 const surfaceOhms = 1e9;

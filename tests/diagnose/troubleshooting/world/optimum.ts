@@ -1,7 +1,5 @@
 import type { Random } from '../../../../src/diagnose/circuit/random.ts';
 import { chanceOf } from '../../../../src/diagnose/troubleshooting/belief.ts';
-import { informationOf, worthless } from '../../../../src/diagnose/troubleshooting/chooser.ts';
-import { kinds } from '../../../../src/diagnose/troubleshooting/deed.ts';
 import { Inquiry } from '../../../../src/diagnose/troubleshooting/inquiry.ts';
 import type { Prospect, Trial } from '../../../../src/diagnose/troubleshooting/prospect.ts';
 import { byWeight } from './draws.ts';
@@ -50,19 +48,6 @@ function narrowed(trial: Trial, at: readonly number[]): Trial {
   };
 }
 
-/** The kind of deed that may be used now: none where the cause is sure or nothing tells more. */
-function allowed(inquiry: Inquiry): readonly Trial[] {
-  if (inquiry.isSure()) return [];
-  const classes = inquiry.belief.map((_, at) => at);
-  for (const kind of kinds) {
-    const some = inquiry.left.filter(
-      (trial) => trial.kind === kind && informationOf(inquiry.belief, trial, classes) > worthless,
-    );
-    if (some.length > 0) return some;
-  }
-  return [];
-}
-
 const stateOf = ({ findings }: Inquiry): string =>
   findings
     .map(({ deed, outcome }) => `${deed}=${outcome}`)
@@ -87,7 +72,7 @@ export function leastMinutes(prospect: Prospect): number {
     const key = stateOf(inquiry);
     const before = known.get(key);
     if (before !== undefined) return before;
-    const ways = allowed(inquiry).map((trial) => minutesOf(inquiry, trial, chance, follow));
+    const ways = inquiry.useful().map((trial) => minutesOf(inquiry, trial, chance, follow));
     const least = ways.length === 0 ? 0 : Math.min(...ways);
     known.set(key, least);
     return least;

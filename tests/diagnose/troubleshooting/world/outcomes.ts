@@ -97,8 +97,10 @@ function isLit(look: Taken): boolean {
   const volts = (node: string) => numberAt(look, 0, indexOfVolts(look, node));
   const worked = inputs[0]?.conducts(inputs[0].worked) ?? false;
   if (machine.wiring.template.device === 'two-wire') {
-    const ohms = machine.board.numbers('cable') / 2;
-    return worked && Math.abs(volts('cable signal') - volts('switch signal')) / ohms > 1e-3;
+    const core = inputs[0]?.parts.find(({ name }) => name === 'signal core');
+    // A core that is broken carries nothing, whatever stands across the break.
+    const amps = core?.kind === 'resistor' ? (volts('cable signal') - volts('switch signal')) / core.ohms : 0;
+    return worked && Math.abs(amps) > 1e-3;
   }
   const [off, on] = machine.board.numbers('supply') > 5.5 ? [6, 9] : [2.5, 3.5];
   return worked && volts('device supply') - volts('device common') > off + machine.unit.sensor * (on - off);

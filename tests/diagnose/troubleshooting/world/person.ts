@@ -13,8 +13,9 @@ export function answerOf(
   deed: DeedName,
   truth: string,
   mistakes: number,
+  isAgain = false,
 ): string | undefined {
-  const chance = chanceFor(machine.seed, 'person', deed);
+  const chance = chanceFor(machine.seed, 'person', isAgain ? `${deed} again` : deed);
   if (!happens(chance, mistakes)) return truth;
   if (happens(chance, 0.5)) return undefined;
   if (truth in opposite) return opposite[truth];

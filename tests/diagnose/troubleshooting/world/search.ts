@@ -30,10 +30,11 @@ export function* search(machine: Machine, from: Inquiry, guide: Guide, mistakes:
   for (let trial = guide(inquiry); trial; trial = guide(inquiry)) {
     const { name } = trial;
     minutes += trial.minutes;
-    const looks = looksOf(name, machine.wiring).map((look) => lookedAt(name, look));
+    const isAgain = asked.some(({ deed }) => deed === name);
+    const looks = looksOf(name, machine.wiring).map((look) => lookedAt(name, look, isAgain));
     const answers = looks.length === 0 ? [] : yield looks.map((look) => questionOf(machine, look));
     const looked = looks.map((look, at) => taken(machine, look, answers[at] ?? []));
-    const outcome = answerOf(machine, name, outcomeOf(machine, name, looked), mistakes);
+    const outcome = answerOf(machine, name, outcomeOf(machine, name, looked), mistakes, isAgain);
     asked.push({ deed: name, outcome: outcome ?? 'not sure' });
     inquiry = outcome === undefined ? inquiry.ruledOut(name) : inquiry.learnt(name, outcome);
   }

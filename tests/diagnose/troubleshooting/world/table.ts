@@ -30,7 +30,9 @@ export function tableMachines(count = 60): readonly Machine[] {
 /** Every question that can come up about a machine, whatever is done in whatever order. */
 export const everyQuestion = (machine: Machine): readonly Question[] =>
   deedsFor(machine.wiring).flatMap(({ name }) =>
-    looksOf(name, machine.wiring).map((look) => questionOf(machine, lookedAt(name, look))),
+    looksOf(name, machine.wiring).flatMap((look) =>
+      [false, true].map((isAgain) => questionOf(machine, lookedAt(name, look, isAgain))),
+    ),
   );
 
 /** A network and what is asked of it, in one word (two FNV-1a sums of 32 bits). */
