@@ -41,7 +41,7 @@ export class Conduct {
     this.outs = new OutTold(face, machine);
     this.book = new VerdictBook(
       face,
-      (verdict) => recorder.verdict(verdict, clock.now()),
+      (verdicts) => recorder.verdicts(verdicts, clock.now()),
       (verdict) => course.asThingsAre(verdict),
     );
     if (past) this.book.restore(past);

@@ -41,8 +41,10 @@ export class Recorder {
     this.keep({ ...record, at, lines: this.lines } as unknown as JournalRecord, false);
   }
 
-  verdict(verdict: Verdict, at: Millis): void {
-    this.keep(verdictRecord(verdict, { at, lines: this.lines }), true);
+  /** On the disk itself before the call returns. */
+  verdicts(verdicts: readonly Verdict[], at: Millis): void {
+    for (const [nth, verdict] of verdicts.entries())
+      this.keep(verdictRecord(verdict, { at, lines: this.lines }), nth === verdicts.length - 1);
   }
 
   close(): void {

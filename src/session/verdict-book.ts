@@ -7,11 +7,15 @@ export class VerdictBook {
   private readonly verdicts = new Map<string, Verdict>();
   private readonly shown = new Map<string, Verdict>();
   private readonly face: Face;
-  private readonly keep: (verdict: Verdict) => void;
+  private readonly keep: (verdicts: readonly Verdict[]) => void;
   private readonly asThingsAre: (verdict: Verdict) => Verdict;
 
   /** `asThingsAre`: what may be told of a verdict at this moment; called anew whenever one is shown. */
-  constructor(face: Face, keep: (verdict: Verdict) => void, asThingsAre: (verdict: Verdict) => Verdict) {
+  constructor(
+    face: Face,
+    keep: (verdicts: readonly Verdict[]) => void,
+    asThingsAre: (verdict: Verdict) => Verdict,
+  ) {
     this.face = face;
     this.keep = keep;
     this.asThingsAre = asThingsAre;
@@ -25,11 +29,10 @@ export class VerdictBook {
     }
   }
 
+  /** Those that come together are kept together, before any of them is shown. */
   give(verdicts: readonly Verdict[]): void {
-    for (const verdict of verdicts) {
-      this.keep(this.asThingsAre(verdict));
-      this.enter(verdict, false);
-    }
+    this.keep(verdicts.map((verdict) => this.asThingsAre(verdict)));
+    for (const verdict of verdicts) this.enter(verdict, false);
   }
 
   /** For want of evidence: not kept in the journal, so that a resumed session can still give better. */
