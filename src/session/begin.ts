@@ -31,6 +31,7 @@ export function begin(options: CommissionOptions): Beginning {
   if (options.resume && folder.exists) {
     const saved = readSession(folder);
     refuseIfChanged(saved, options);
+    refuseIfCopyChanged(folder, saved.header);
     return { folder, saved, machine: saved.machine, header: saved.header };
   }
   const {
@@ -69,6 +70,24 @@ export function begin(options: CommissionOptions): Beginning {
     machine,
     header,
   };
+}
+
+/** What was asked and judged rests on the copies as they were: one that was edited since is another file. */
+function refuseIfCopyChanged(folder: SessionFolder, header: SessionHeader): void {
+  const copies = [
+    ['machine file', folder.machineText(), header.machineHash],
+    ['stream description', folder.streamText(), header.streamHash],
+    ['program', folder.programText(), header.programHash],
+  ] as const;
+  for (const [what, text, hash] of copies) {
+    if (text === undefined || sha256(text) === hash) continue;
+    const found = `The session's copy of the ${what} is not the one it began with: it was changed since.`;
+    throw new ToolError(
+      'session-differs',
+      found,
+      'Restore it from a copy of the folder, or begin a new session.',
+    );
+  }
 }
 
 /** Evidence gathered under one machine file or one set of rules is not gone on with under another. */

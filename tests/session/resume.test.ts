@@ -1,3 +1,5 @@
+import { appendFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Ask } from '../../src/model/ask.ts';
 import type { CheckName } from '../../src/model/verdict.ts';
@@ -68,6 +70,15 @@ describe('a resumed session', () => {
       expect(found(again)).toEqual(found(await virtualSession({ folder: folder(), session: moving })));
     },
   );
+
+  it('is not gone on with where its copy of the machine file was changed', async () => {
+    const path = folder();
+    await virtualSession({ folder: path, session, stopAt: (event) => event.kind === 'ask' });
+    appendFileSync(join(path, 'machine.yaml'), '# left and right exchanged\n');
+    await expect(
+      virtualSession({ folder: path, session: { ...session, resume: true } }),
+    ).rejects.toMatchObject({ code: 'session-differs', message: expect.stringContaining('machine file') });
+  });
 
   it('goes to no switch where motor power is not off', async () => {
     const path = folder();
