@@ -91,6 +91,31 @@ describe('a sound axis', () => {
   }, 60_000);
 });
 
+describe('what goes wrong only after a sound seek', () => {
+  // What was seen of the first move is no answer for a homing that does not come to its switch: it is asked again.
+  it.each([
+    ['direction-inverted:X', 'wrong-switch(direction-inverted, motor-coil-reversed)', 'X wrong-switch'],
+    ['home-end-wrong:X', 'heads-away(seeks-wrong-end)', 'X heads-away'],
+    ['motors-crossed:X,Y', 'wrong-switch(motors-crossed)', 'X wrong-switch'],
+    ['crossed:x-home,y-home', 'wrong-switch(inputs-crossed)', 'X wrong-switch'],
+    ['driver-off:X', 'no-trip(motor-stands-still)'],
+    ['winding-open:X', 'no-trip(motor-stutters)'],
+    ['turns-one-way:X', 'does-not-clear(does-not-turn-back)'],
+    ['bent-lever:x-home', 'pressed-at-start(input-stuck)'],
+    ['lost-at-speed:x-home', 'no-trip(trip-not-taken)'],
+    ['brakes-late:X', 'overruns', 'X overruns'],
+    ['switch-not-heeded:X', 'overruns not-acted-on', 'X overruns'],
+  ])(
+    'is found by the homing as it would have been by the seek: %s',
+    async (later, found, ...dangers) => {
+      const outcome = await motionSession({ later, laterAt: 'homing' });
+      expect(motionFound(outcome)).toEqual(['seek X: proved', `homing X: failed ${found}`]);
+      expect(dangersIn(outcome)).toEqual(dangers);
+    },
+    60_000,
+  );
+});
+
 describe('what goes wrong only while an axis is homed again and again', () => {
   const checks = ['press', 'stop', 'seek', 'homing', 'repeat'] as const;
   const repeated = (later?: string) => motionSession({ checks, ...(later && { later, laterAt: 'repeat' }) });

@@ -1,6 +1,6 @@
 import type { InputName } from '../../model/machine.ts';
 import type { Window } from '../../model/procedure.ts';
-import { type Mm, mm } from '../../model/units.ts';
+import { type Millis, type Mm, mm } from '../../model/units.ts';
 import { type Condition, conditionOf, type InputEdge, inputEdges } from '../motion/edges.ts';
 import { difference, distanceBetween, exactly, type Interval } from '../motion/interval.ts';
 import type { Motion } from '../motion/motion.ts';
@@ -24,8 +24,9 @@ export interface HomingOf {
  */
 export function cutHoming({ window, motion, input, rest, homeValue }: HomingOf): HomingCycle {
   const edges = inputEdges(window, input, motion, rest);
-  const start = conditionAtStart(window, input, rest);
   const all = legsOf(motion);
+  const setsOff = motion.samples[all[0]?.from ?? -1]?.arrived;
+  const start = conditionAtStart(window, input, rest, setsOff);
   const legs = [...all];
   const operated = (leg: Leg | undefined) => edgeIn(edges, 'operated', leg, motion);
   const freedEdge = start === 'operated' ? edgeIn(edges, 'free', legs[0], motion) : undefined;
@@ -79,8 +80,16 @@ function wayPast(trip: Interval<Mm>, stop: Interval<Mm>, approach: Leg | undefin
   return { low: mm(Math.max(0, to.low - from.high)), high: mm(Math.max(0, to.high - from.low)) };
 }
 
-function conditionAtStart(window: Window, input: InputName, rest: State | undefined): Condition {
-  const first = window.lead ?? window.readings.find((reading) => reading.kind === 'status');
+/** As it set off; an input that changed before that was not worked by it. */
+function conditionAtStart(
+  window: Window,
+  input: InputName,
+  rest: State | undefined,
+  setsOff: Millis | undefined,
+): Condition {
+  const statuses = window.readings.filter((reading) => reading.kind === 'status');
+  const before = statuses.findLast(({ arrived }) => setsOff !== undefined && arrived <= setsOff);
+  const first = before ?? window.lead ?? statuses[0];
   return first ? conditionOf(stateIn(first, input), rest) : 'unknown';
 }
 

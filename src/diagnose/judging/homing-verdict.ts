@@ -52,7 +52,12 @@ function findingsOf(item: HomingItem, last: SeekRun, judged: SeekJudgement): rea
     if (!kinds.has(kind)) kinds.set(kind, motionFinding(kind, { axis, candidates: [], apart: [], ...fact }));
   };
   for (const alarm of alarms.filter(({ kind }) => kind !== 'heads-away' || features.trip !== 'own'))
-    add(kindOfAlarm(alarm, features), { candidates: faulty, apart, ...factOfAlarm(alarm) });
+    add(kindOfAlarm(alarm, features), {
+      // Stopped by hand it had no time to turn back.
+      candidates: faulty.filter((name) => alarm.kind !== 'pushes-on' || name !== 'no-reversal'),
+      apart,
+      ...factOfAlarm(alarm),
+    });
   if (reaction(item, last) === 'not-acted-on') add('not-acted-on', { input: cycle.input });
   else if (judged.says === 'faulty' && features.seen !== 'gap')
     for (const { kind, situations } of judged.findings)

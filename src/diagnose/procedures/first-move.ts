@@ -78,7 +78,8 @@ function* otherSeen(
   return undefined;
 }
 
-function* toolSeen(check: CheckName, axis: AxisLetter, latest: Latest): Asking<FirstMove['tool']> {
+/** Which way the tool went over the work, as far as the person is sure. */
+export function* toolSeen(check: CheckName, axis: AxisLetter, latest: Latest): Asking<FirstMove['tool']> {
   const ask = { check, action: 'look', topic: 'direction', axis, seconds: timeToAnswer } as const;
   const { answer } = yield* untilUnbroken(ask, latest);
   return answer === 'positive' || answer === 'negative' || answer === 'none' ? answer : undefined;

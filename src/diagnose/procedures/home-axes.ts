@@ -7,9 +7,11 @@ import { lostIn } from '../homing/reference.ts';
 import { type HomingItem, nothingOf } from '../judging/homing-evidence.ts';
 import { motionOf } from '../motion/motion.ts';
 import { judgeSeek } from '../seek/judge.ts';
+import type { SeekAnswers } from '../seek/observe.ts';
 import { type SeekRun, seekRun } from '../seek/run.ts';
 import { toolIn } from '../seek/sense.ts';
 import { type Asking, type Latest, refusal } from './asking.ts';
+import { toolSeen } from './first-move.ts';
 import { lookApart } from './look-apart.ts';
 import { homesOf } from './seek-axis.ts';
 import { gridOf, type Homing, type WatchedHoming, watchHoming } from './watched-homing.ts';
@@ -100,16 +102,22 @@ function runOf(
 
 function* lookedAt(item: HomingItem, scene: Scene, latest: Latest, motion: MotionKnown): Asking<HomingItem> {
   const { axis, roles, runs, mapProved } = item;
-  const tool = toolIn(motion.tried[axis], runs.at(-1)?.cycle.approach?.direction);
+  const judge = (said: SeekAnswers) => judgeSeek({ roles, runs, mapProved, answers: said });
+  const earlier = item.answers;
+  const { features } = judge(earlier);
+  // What was seen of the first move holds as long as the axis comes to its switch; one that does not may have changed since.
+  const cameToIt =
+    features.trip === undefined || features.trip === 'own' || features.trip === 'between-reports';
+  const tool =
+    !cameToIt && features.way !== 'none'
+      ? yield* toolSeen('homing', axis, latest)
+      : toolIn(motion.tried[axis], runs.at(-1)?.cycle.approach?.direction);
+  // Trips that lie apart: that it stood at its switch at one of them says nothing of the other.
+  const { reached, ...others } = earlier;
+  const isApart = features.trips === 'scattered' || features.trips === 'drifting';
   const answers = yield* lookApart(
-    {
-      check: 'homing',
-      axis,
-      home: homesOf(axis, scene)[0]?.subject,
-      latest,
-      judge: (said) => judgeSeek({ roles, runs, mapProved, answers: said }),
-    },
-    { ...item.answers, ...(tool && { tool }) },
+    { check: 'homing', axis, home: homesOf(axis, scene)[0]?.subject, latest, judge },
+    { ...others, ...(reached && !isApart && { reached }), ...(tool && { tool }) },
   );
   return { ...item, answers };
 }
