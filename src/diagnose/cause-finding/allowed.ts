@@ -4,6 +4,8 @@ import type { DeedName } from '../../model/deed-names.ts';
 import { inputOf, type Machine, type Switch } from '../../model/machine.ts';
 import type { Missing } from '../../model/verdict.ts';
 import { highestPlugVoltage } from '../limits.ts';
+import type { Kind } from '../troubleshooting/deed.ts';
+import { deeds } from '../troubleshooting/deeds/all.ts';
 import type { Candidates } from './candidates.ts';
 import type { Site } from './site.ts';
 
@@ -37,12 +39,12 @@ export function forbids(deed: DeedName, by: AllowedBy): Missing | undefined {
     return 'voltage-too-high';
   if (isMeter(deed) && of.voltage.known === 'told-unknown') return 'voltage-unknown';
   const hasStop = machine.inputs.some(({ switches }) => switches.some(({ duty }) => duty.includes('stop')));
-  if (energised.includes(deed) && hasStop && !order.stopProved) return 'stop-not-proved';
+  if (kindOf(deed) === 'energised' && hasStop && !order.stopProved) return 'stop-not-proved';
   if (deed === 'axis' && of.axis === undefined) return 'out-of-reach';
   return undefined;
 }
 
-const energised: readonly DeedName[] = ['drives', 'spindle', 'axis'];
+const kindOf = (deed: DeedName): Kind | undefined => deeds.find(({ name }) => name === deed)?.kind;
 const atTheSwitch: readonly DeedName[] = [
   'unplug-switch',
   'link-switch',
@@ -73,7 +75,7 @@ const byHand: readonly DeedName[] = [
   'amps-closed',
   'amps-open',
 ];
-const isMeter = (deed: DeedName): boolean => /^(?:ohms|volts|amps)-/.test(deed);
+const isMeter = (deed: DeedName): boolean => kindOf(deed) === 'meter';
 const isPlugged = (deed: DeedName): boolean => /^(?:unplug|link|ohms)-/.test(deed);
 
 /** What the two terminals are called that a link joins: those that the closed contact would join, and no others. */

@@ -1,6 +1,8 @@
 import type { CauseFacts, SearchOrder } from '../../model/cause-facts.ts';
 import { inputOf, type Switch } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
+import type { Told } from '../troubleshooting/glimpse.ts';
+import type { Surroundings } from '../troubleshooting/imagined.ts';
 import { forbids } from './allowed.ts';
 import type { Candidates } from './candidates.ts';
 import type { Learnt } from './conclude.ts';
@@ -17,15 +19,14 @@ export function beginSearch(
   candidates: Candidates,
   isFree = false,
 ): Search {
-  const around = { told, otherEnd: hasOtherEnd(of, machine) };
+  const around = surroundingsOf(told, of, machine);
   const [first, ...others] = candidates.wirings.map((wiring) => prospectFor(wiring, order.history, around));
   if (!first) throw new RangeError('A switch has at least one wiring that is thought of.');
   const by = { machine, of, candidates, order };
   return Search.begin([first, ...others], ({ name }) => isFree || forbids(name, by) === undefined);
 }
 
-/** The other end of the switch's axis has an input of its own. */
-export /** More than these no one reads. */
+/** More than these no one reads. */
 const toldAtMost = 5;
 
 /** Deeds that would still tell something and may not be asked for here, with what forbids each. */
@@ -55,7 +56,15 @@ export function blocked(
   return found;
 }
 
-export const hasOtherEnd = (of: Switch, machine: Scene['machine']): boolean =>
+/** What surrounds a switch, as far as the machine file tells it. */
+export const surroundingsOf = (told: Told, of: Switch, machine: Scene['machine']): Surroundings => ({
+  told,
+  otherEnd: hasOtherEnd(of, machine),
+  ...(machine.polarity === 'each' && { polarityEach: true }),
+});
+
+/** The other end of the switch's axis has an input of its own. */
+const hasOtherEnd = (of: Switch, machine: Scene['machine']): boolean =>
   of.axis !== undefined &&
   machine.inputs.some(
     ({ name, switches }) =>

@@ -6,7 +6,7 @@ import type { Deed } from '../troubleshooting/deed.ts';
 import { deeds } from '../troubleshooting/deeds/all.ts';
 import { type Hypothesis, hypothesesOf, namesOf } from '../troubleshooting/hypotheses.ts';
 import { Imagined, type Surroundings } from '../troubleshooting/imagined.ts';
-import { hasOtherEnd } from './begin-search.ts';
+import { surroundingsOf } from './begin-search.ts';
 import { candidatesOf } from './candidates.ts';
 import { firstSeen, seenOf } from './earlier.ts';
 import { toldBy } from './site.ts';
@@ -37,7 +37,7 @@ export function remaining(seen: Evidence, wiring: Wiring, around: Surroundings):
     return trials.reduce((product, { odds, outcome }) => product * (odds(scene)[outcome] ?? 0), 1);
   };
   if (trials.length === 0 || agreement([]) > soundAgrees) return [];
-  const agreeing = hypothesesOf(wiring, 'fresh', around.otherEnd ? [] : ['ends-swapped'])
+  const agreeing = hypothesesOf(wiring, 'fresh', around)
     .filter(({ faults }) => faults.length > 0)
     .map(({ faults, weight }) => ({ faults, weight: weight * agreement(faults) }))
     .filter(({ weight }) => weight > 0);
@@ -72,7 +72,7 @@ export function possibleCauses(
   const state = firstSeen(of, verdicts);
   if (!state || !seen.some(({ deed }) => deed === 'press')) return undefined;
   const { wirings, assumed } = candidatesOf(machine, of);
-  const around = { told: toldBy(state), otherEnd: hasOtherEnd(of, machine) };
+  const around = surroundingsOf(toldBy(state), of, machine);
   const shares = new Map<string, { faults: Hypothesis['faults']; share: number }>();
   for (const each of wirings.map((wiring) => remembered(seen, wiring, around))) {
     const total = each.reduce((sum, { weight }) => sum + weight, 0);

@@ -1,27 +1,11 @@
-import type { Belief, Chances } from './belief.ts';
+import type { Aims, Test } from './aims.ts';
+import type { Belief } from './belief.ts';
 import { Outlook } from './outlook.ts';
-
-/** One thing that can be done to learn more. */
-export interface Test {
-  readonly name: string;
-  readonly minutes: number;
-  readonly outcomes: number;
-  readonly chances: Chances;
-  /** Hypotheses of one number would show just the same. */
-  readonly sameAs: readonly number[];
-}
 
 export interface Choice<Of extends Test = Test> {
   readonly test: Of;
   /** Expected information of the test itself, bits. */
   readonly bits: number;
-}
-
-export interface Aims {
-  /** What each hypothesis is called: those of one name need not be told apart, for one fix mends them all. */
-  readonly names: readonly string[];
-  /** What is this likely is named, and the search is over; left out: only what is certain. */
-  readonly sure?: number;
 }
 
 /** How many tests, most information per minute first, are thought through to the end. */

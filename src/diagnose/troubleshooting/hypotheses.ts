@@ -1,6 +1,8 @@
+import type { FaultName } from '../../model/fault-names.ts';
 import type { Wiring } from '../circuit/wiring.ts';
 import type { Fault, Likelihood } from '../fault-finding/fault.ts';
 import { faultsOf } from '../fault-finding/registry.ts';
+import type { Surroundings } from './imagined.ts';
 
 /** What may be the matter: one fault, two at once, or nothing that this input shows. A fault in each of its degrees is one of its own. */
 export interface Hypothesis {
@@ -21,8 +23,9 @@ const nothingShare = 0.03;
 export function hypothesesOf(
   wiring: Wiring,
   history: History,
-  leftOut: readonly string[] = [],
+  around: Omit<Surroundings, 'told'>,
 ): readonly Hypothesis[] {
+  const leftOut = impossibleBy(around);
   const singles: readonly Hypothesis[] = faultsOf(wiring)
     .filter(({ name }) => !leftOut.includes(name))
     // A fault that hardly ever happens there is still possible.
@@ -39,6 +42,12 @@ export function hypothesesOf(
     .slice(0, likelyPairs);
   return [...singles.flatMap(byDegrees), ...pairs, { faults: [], weight: nothingShare * total }];
 }
+
+/** What cannot be the matter by what surrounds the input. */
+const impossibleBy = ({ otherEnd, polarityEach }: Omit<Surroundings, 'told'>): readonly FaultName[] => [
+  ...(otherEnd ? [] : (['ends-swapped'] as const)),
+  ...(polarityEach ? (['polarity-for-all'] as const) : []),
+];
 
 function byDegrees({ faults, weight }: Hypothesis): readonly Hypothesis[] {
   const [fault] = faults;

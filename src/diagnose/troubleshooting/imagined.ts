@@ -11,6 +11,8 @@ export interface Surroundings {
   readonly told: Told;
   /** The other end of the same axis has an input of its own. */
   readonly otherEnd: boolean;
+  /** Each input is told to have a polarity of its own: no one setting for all can be wrong. */
+  readonly polarityEach?: boolean;
 }
 
 /** The input as it would be with some faults in it: every deed asks it what would be seen. */

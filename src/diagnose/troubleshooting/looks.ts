@@ -1,4 +1,4 @@
-import type { Test } from './chooser.ts';
+import type { Test } from './aims.ts';
 
 /** A class for each of some hypotheses, counted from 0. */
 export interface Classes {

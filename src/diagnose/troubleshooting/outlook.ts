@@ -1,5 +1,5 @@
+import type { Aims, Test } from './aims.ts';
 import type { Belief } from './belief.ts';
-import type { Aims, Test } from './chooser.ts';
 import { type Column, sumOf, type Table, tableOf } from './columns.ts';
 import { Informer, openIn, type Spread } from './information.ts';
 import { Looks } from './looks.ts';

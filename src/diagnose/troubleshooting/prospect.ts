@@ -1,5 +1,5 @@
 import type { Wiring } from '../circuit/wiring.ts';
-import type { Test } from './chooser.ts';
+import type { Test } from './aims.ts';
 import type { Deed } from './deed.ts';
 import { type DeedName, deedsFor } from './deeds/all.ts';
 import { type History, type Hypothesis, hypothesesOf } from './hypotheses.ts';
@@ -27,8 +27,7 @@ export interface Prospect {
 export const unforeseen = 'unforeseen';
 
 export function prospectOf(wiring: Wiring, history: History, around: Surroundings): Prospect {
-  const leftOut = around.otherEnd ? [] : ['ends-swapped'];
-  const hypotheses = hypothesesOf(wiring, history, leftOut);
+  const hypotheses = hypothesesOf(wiring, history, around);
   const scenes = hypotheses.map(({ faults }) => new Imagined(wiring, faults, around));
   return { wiring, hypotheses, trials: deedsFor(wiring).map((deed) => trialOf(deed, scenes)) };
 }

@@ -21,7 +21,7 @@ export const fixText = (cause: readonly FaultName[]): string =>
 
 /** "about 97 %"; the belief rests on judged likelihoods and is no measurement. */
 export const shareText = (share: number): string =>
-  share >= 0.995 ? 'over 99 %' : `about ${Math.round(100 * share)} %`;
+  share >= 0.995 ? 'over 99 %' : share < 0.01 ? 'less than 1 %' : `about ${Math.round(100 * share)} %`;
 
 /** "Press it by hand: answered: active, line open." */
 export function evidenceText({ deed, outcome, value, earlier }: CauseEvidence): string {

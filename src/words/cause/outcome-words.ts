@@ -33,11 +33,23 @@ const neighbours: Readonly<Record<string, string>> = {
   jumps: 'this input jumped to and fro',
 };
 
+/** What a yes and a no of a look say, without the question. */
+const seenBy: Partial<Record<DeedName, { readonly yes: string; readonly no: string }>> = {
+  lever: { yes: 'yes, it is in', no: 'no, it is out' },
+  face: { yes: 'yes, there is something on it', no: 'no, it is clean' },
+  settings: { yes: 'yes, one of them is wrong', no: 'no, none of them is wrong' },
+  blades: { yes: 'yes, on the two outer ones, the common one empty', no: 'no, the common one is used' },
+  gap: { yes: 'yes, too large, or the target too small', no: 'no, near enough and large enough' },
+  bracket: { yes: 'yes, something gives', no: 'no, all sits tight' },
+  clip: { yes: 'yes, off, on paint, or on what does not conduct', no: 'no, it sits on bare metal' },
+};
+
 /** What a deed came to, as the end of a sentence; `supply` and figures are not needed for it. */
 export function outcomeText(deed: DeedName, outcome: string): string {
   if (outcome === 'unforeseen') return 'something else than any of the causes thought of would show';
   if (isMeterDeed(deed)) return meterOutcome(deed, Number(outcome.replace('bin ', '')));
-  if (outcome === 'yes' || outcome === 'no' || outcome === 'on' || outcome === 'off') return outcome;
+  if (outcome === 'yes' || outcome === 'no') return seenBy[deed]?.[outcome] ?? outcome;
+  if (outcome === 'on' || outcome === 'off') return outcome === 'on' ? 'lit' : 'not lit';
   if (deed === 'neighbour') return neighbours[outcome] ?? outcome;
   if (deed === 'press' || deed === 'tap' || deed === 'carriage') {
     const [own = '', other] = outcome.split('; ');

@@ -54,6 +54,15 @@ describe('what can have caused it', () => {
     expect(wire?.causes.flat()).not.toContain('pin-dead-conducting');
   });
 
+  it('of a reversed input: a polarity set for all only where not each input has its own', () => {
+    const reversed = contact('x-home', 'normally closed', 'closed');
+    const named = (text: string) => single(told(reversed, text)['open-wire']);
+    expect(named(declared)).toContain('polarity-for-all');
+    const each = named(declared.replace('inputs:', 'polarity: each\ninputs:'));
+    expect(each).toContain('polarity-inverted');
+    expect(each).not.toContain('polarity-for-all');
+  });
+
   it('of a reversed input: the setting or the blade, the likelier on a new build first', () => {
     const { press, 'open-wire': wire } = told(contact('x-home', 'normally closed', 'closed'));
     expect(single(wire)[0]).toBe('polarity-inverted');

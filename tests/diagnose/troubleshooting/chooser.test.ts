@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Test } from '../../../src/diagnose/troubleshooting/aims.ts';
 import {
   type Belief,
   chanceOf,
@@ -7,7 +8,7 @@ import {
   normalised,
   posterior,
 } from '../../../src/diagnose/troubleshooting/belief.ts';
-import { nextTest, type Test } from '../../../src/diagnose/troubleshooting/chooser.ts';
+import { nextTest } from '../../../src/diagnose/troubleshooting/chooser.ts';
 import { huffmanLength } from './huffman.ts';
 
 const binary = (name: string, column: string): Test => ({
