@@ -25,11 +25,11 @@ export const notApart: Readonly<Record<string, { readonly why: string; readonly 
   },
   'Z is set to seek down to the work': {
     why: 'stopped in its first millimetres it has not shown whether a probe waits there',
-    apart: 'a file that says that Z homes downwards to its probe',
+    apart: 'whether a probe answers when it is let go on, which nobody is asked to wait for',
   },
   'Z touches the work with a probe instead of seeking its top': {
     why: 'stopped in its first millimetres it has not shown whether a probe waits there',
-    apart: 'a file that says that Z homes downwards to its probe',
+    apart: 'whether a probe answers when it is let go on, which nobody is asked to wait for',
   },
   'another axis stands on a switch that shares its input': {
     why: 'a shared input does not say which switch operates it',

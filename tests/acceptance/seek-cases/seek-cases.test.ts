@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cases, notApart, notPlayed, played } from './all-cases.ts';
+import { casesPage } from './cases-page.ts';
 import { type SeekCase, saidOf } from './seek-case.ts';
 
 /** One finding of it can have been two things. */
@@ -18,6 +19,10 @@ describe('each way a seek can go wrong', () => {
     expect(new Set(names).size).toBe(39);
     expect(Object.keys(notPlayed).filter((name) => !names.includes(name))).toEqual([]);
     expect(Object.keys(notPlayed)).toHaveLength(3);
+  });
+
+  it('stands on the committed page for readers; -u writes it anew', async () => {
+    await expect(casesPage()).toMatchFileSnapshot('../../../docs/seeks-told-apart.md');
   });
 
   it.each(played)(
