@@ -6,6 +6,24 @@ import { endsProved } from './commissioned.ts';
 import { accountOf, handsAndPlugs, isIn, lookedAt, session, untrue } from './no-false-proof.ts';
 
 /**
+ * What comes and goes and may end proved: a leak across the contact that is now too weak to be read and now not. While it is weak, the
+ * switch opens, its wire breaks and all reads as it should; nobody can promise to meet the other while. No others may join them, and
+ * what is found more surely one day is taken off.
+ */
+const slipsThrough: Readonly<Record<CircuitMachine['wiring']['contact'], readonly string[]>> = {
+  'normally closed': [
+    'closed-contacts-in-series',
+    'door-status',
+    'normally-closed-to-ground',
+    'normally-closed-to-supply',
+    'normally-open-to-ground',
+    'normally-open-to-supply',
+    'stop-status',
+  ].map((wiring) => `${wiring}, normally closed: contact-bridged`),
+  'normally open': [],
+};
+
+/**
  * Over every wiring and every fault with one kind of contact. What is dangerous and what can be seen is defined in `as-it-is.ts`, from
  * the bench alone: by volts that ngspice computed and by levers, blades and settings of the bench's own. A closed one has a wiring
  * that proves when nothing is wrong, so that a program which never proves anything does not pass.
@@ -19,12 +37,12 @@ export function neverFalselyProved(contact: CircuitMachine['wiring']['contact'])
     expect(inside.length).toBeGreaterThan(600);
     const commission = session(handsAndPlugs);
     expect(await untrue(inside, commission)).toEqual({ proved: [], claims: [] });
-    // Nobody can promise to see what is as good as sound for a while; how often it slips through is told all the same.
     const atTimes = all.filter(({ it, sound }) => isVisibleAtTimes(it, sound));
     const { proved } = await untrue(atTimes, commission);
     console.log(
       `${contact}: of what comes and goes, ${proved.length} pairs slipped through in one of three tries`,
     );
+    expect(proved.toSorted()).toEqual(slipsThrough[contact]);
   });
 
   it('is not always told without the check of the open wire: left out of the registry, some end proved', {

@@ -1,6 +1,6 @@
 import type { FaultName } from '../../../model/fault-names.ts';
 import { picksUp, plus, without } from '../effects.ts';
-import type { Entry } from '../fault.ts';
+import type { Effect, Entry } from '../fault.ts';
 import { atTerminal, running, volts } from '../proofs.ts';
 import { everywhere, logicStage } from '../traits.ts';
 
@@ -9,8 +9,25 @@ const burst = 60;
 /** A cable further away or closer, V. */
 const bursts = (...running: Parameters<typeof picksUp>[1][]) =>
   [35, burst, 100].map((volts) => picksUp(volts, ...running));
-/** How far motor current lifts a return it shares, V (common practice, no source). */
+/** How far motor current lifts a return it shares, V (common practice, no source); with little current, and with much. */
 const lift = 2;
+const lifts = [1, lift, 3.5] as const;
+
+const liftsReturn =
+  (volts: number): Effect =>
+  (rig, { state }) =>
+    state.running === 'nothing'
+      ? rig
+      : [
+          rig,
+          plus(without(rig, 'returns joined'), {
+            kind: 'voltage',
+            name: 'returns joined',
+            from: 'field 0 V',
+            to: '0 V',
+            volts,
+          }),
+        ];
 
 /** What comes in from the rest of the machine. */
 export const surroundingFaults = {
@@ -30,19 +47,8 @@ export const surroundingFaults = {
   },
   'shared-return': {
     applies: logicStage,
-    alters: (rig, { state }) =>
-      state.running === 'nothing'
-        ? rig
-        : [
-            rig,
-            plus(without(rig, 'returns joined'), {
-              kind: 'voltage',
-              name: 'returns joined',
-              from: 'field 0 V',
-              to: '0 V',
-              volts: lift,
-            }),
-          ],
+    alters: liftsReturn(lift),
+    degrees: lifts.map(liftsReturn),
     likelihood: { fresh: 8, worked: 8 },
     proof: volts('field 0 V', '0 V', running('drives')),
   },
