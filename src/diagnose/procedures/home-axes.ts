@@ -1,4 +1,4 @@
-import type { MotionKnown, Scene, Window } from '../../model/procedure.ts';
+import type { MotionKnown, Scene } from '../../model/procedure.ts';
 import type { Missing } from '../../model/verdict.ts';
 import { type HomingIssueKind, judgeHoming } from '../homing/judge.ts';
 import { type AxisHoming, orderIssues, orderSeen } from '../homing/order.ts';
@@ -36,7 +36,7 @@ export function* homeOnce(
   if (axis === undefined) return { items: [], motion, missing: undefined };
   const watched = yield* watchHoming('homing', axis, homing, latest, motion);
   const { ended, guard } = watched;
-  const made = withoutCutOff(homing.map((each) => ({ ...each, run: runOf(each, homing, watched, motion) })));
+  const made = withoutCutOff(runsIn(homing, watched, motion));
   const why = refusal(ended);
   if (!made.some(({ run }) => run) && why) return { items: earlier, motion, missing: why };
   const seen = made.flatMap(({ roles, run }): readonly AxisHoming[] =>
@@ -86,18 +86,27 @@ const endsAHoming: ReadonlySet<HomingIssueKind> = new Set([
   'slow-trip-missed',
 ]);
 
-/** What one axis did of it; undefined where it did nothing. */
-function runOf(
-  each: Homing[number],
+/** What each axis did of it; undefined where it did nothing. */
+function runsIn(
   homing: Homing,
   { ended: { window }, rest }: WatchedHoming,
   motion: MotionKnown,
-): SeekRun | undefined {
-  const motionIn = (of: Homing[number]) => motionOf(window, of.axis, gridOf(of, motion, window));
-  const others = homing.filter((other) => other !== each);
-  const part: Window | undefined =
-    others.length === 0 ? window : ownPart(window, motionIn(each), others.map(motionIn));
-  return part && seekRun({ window: part, roles: each.roles, abilities: gridOf(each, motion, window), rest });
+): readonly (Homing[number] & { readonly run: SeekRun | undefined })[] {
+  const seen = homing.map((each) => ({ each, abilities: gridOf(each, motion, window) }));
+  // Alone it has the whole window; what the others did is only worked out where there are any.
+  const motions =
+    seen.length > 1 ? seen.map(({ each, abilities }) => motionOf(window, each.axis, abilities)) : [];
+  return seen.map(({ each, abilities }, i) => {
+    const own = motions[i];
+    const part = own
+      ? ownPart(
+          window,
+          own,
+          motions.filter((other) => other !== own),
+        )
+      : window;
+    return { ...each, run: part && seekRun({ window: part, roles: each.roles, abilities, rest }) };
+  });
 }
 
 function* lookedAt(item: HomingItem, scene: Scene, latest: Latest, motion: MotionKnown): Asking<HomingItem> {

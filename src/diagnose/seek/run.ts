@@ -1,4 +1,4 @@
-import type { AxisLetter, InputName } from '../../model/machine.ts';
+import type { InputName } from '../../model/machine.ts';
 import type { Window } from '../../model/procedure.ts';
 import type { Mm } from '../../model/units.ts';
 import { cutHoming } from '../homing/cut.ts';
@@ -56,14 +56,15 @@ export function seekRun({ window, roles, abilities, rest }: RunOf): SeekRun {
   const cycle = cutBy(input);
   const sides = roles.home.length > 1 ? roles.home.map((each) => decisive(cutBy(each))) : [];
   const strays = [...roles.farEnd, ...roles.otherAxes, ...roles.probes, ...roles.stops];
-  const worked = workedByOthers(window, roles, abilities);
   return {
     window,
     motion,
     rest,
     cycle,
     homeTrips,
-    strayTrips: strays.flatMap((each) => held(each, edgesOf(each), roles).filter((edge) => !worked(edge))),
+    strayTrips: strays.flatMap((each) =>
+      held(each, edgesOf(each), roles).filter((edge) => !isWorkedByOther(edge, { window, roles, abilities })),
+    ),
     sideOffset: sideOffset(sides[0], sides[1]),
     place: (lastOf(sides) ?? decisive(cycle))?.where,
   };
@@ -89,15 +90,13 @@ const held = (input: InputName, edges: readonly InputEdge[], { probes }: SeekRol
   });
 
 /** Whether an edge is of an axis that was on its way itself: where several home at the same time, each comes to its own switch. */
-function workedByOthers(
-  window: Window,
-  { worksOther }: SeekRoles,
-  abilities: Abilities,
-): (edge: InputEdge) => boolean {
-  const axes = new Set(Object.values(worksOther).flatMap((axis) => axis ?? []));
-  const ways = new Map([...axes].map((axis) => [axis, legsOf(motionOf(window, axis, abilities))]));
-  return ({ input, at }) => {
-    const legs = ways.get(worksOther[input] ?? ('' as AxisLetter)) ?? [];
-    return legs.some((leg) => at.high >= leg.at.low && at.low <= leg.at.high);
-  };
+function isWorkedByOther(
+  { input, at }: InputEdge,
+  { window, roles, abilities }: Pick<RunOf, 'window' | 'roles' | 'abilities'>,
+): boolean {
+  const axis = roles.worksOther[input];
+  return (
+    axis !== undefined &&
+    legsOf(motionOf(window, axis, abilities)).some((leg) => at.high >= leg.at.low && at.low <= leg.at.high)
+  );
 }
