@@ -76,7 +76,8 @@ async function learnedOver(serve: string, name: string, seed: number) {
   }
 }
 
-it.each(drawn(0).map((name, i) => [name, runSeed + 600 + i] as const))(
+// Side by side: they mostly wait.
+it.concurrent.each(drawn(0).map((name, i) => [name, runSeed + 600 + i] as const))(
   '%s is learned over tcp',
   { timeout: 240_000, retry },
   async (name, seed) => {
@@ -86,7 +87,7 @@ it.each(drawn(0).map((name, i) => [name, runSeed + 600 + i] as const))(
 );
 
 describeWithSocat('over a pseudo terminal and the native serial binding', () => {
-  it.each(drawn(sample).map((name, i) => [name, runSeed + 700 + i] as const))(
+  it.concurrent.each(drawn(sample).map((name, i) => [name, runSeed + 700 + i] as const))(
     '%s is learned',
     { timeout: 240_000, retry },
     async (name, seed) => {
