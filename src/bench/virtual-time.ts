@@ -7,6 +7,10 @@ export interface VirtualTime extends Timekeeper {
    * `until` says so, which is asked before each call, or when nothing is due any more. Returns whether `until` was met.
    */
   run(until: () => boolean): boolean;
+  /** Lets time pass up to a moment, which is then now: calls what is due by then. */
+  runTo(moment: Millis): void;
+  /** When something is due next; undefined where nothing is. */
+  readonly next: Millis | undefined;
 }
 
 interface Due {
@@ -39,6 +43,17 @@ export function virtualTime(start: Millis = ms(0)): VirtualTime {
       }
       return true;
     },
+    runTo(moment) {
+      for (let at = queue.next; at !== undefined && at <= moment; at = queue.next) {
+        const due = queue.take();
+        now = Math.max(now, at);
+        due?.call?.();
+      }
+      now = Math.max(now, moment);
+    },
+    get next() {
+      return queue.next;
+    },
   };
 }
 
@@ -53,6 +68,12 @@ class DueQueue {
       if (!this.swapIfEarlier(at, above)) return;
       at = above;
     }
+  }
+
+  /** When the earliest is due that was not taken back. */
+  get next(): Millis | undefined {
+    while (this.heap[0] && !this.heap[0].call) this.take();
+    return this.heap[0] && ms(this.heap[0].at);
   }
 
   take(): Due | undefined {

@@ -1,6 +1,7 @@
 import { Bench } from '../bench/bench.ts';
 import { benchSource } from '../bench/bench-source.ts';
 import { machineFor } from '../bench/machines.ts';
+import { pacedTime } from '../bench/paced-time.ts';
 import { scenarioFile } from '../bench/scenario.ts';
 import { simulatedHands } from '../bench/simulated-hands.ts';
 import { spoken } from '../bench/speaking/named.ts';
@@ -38,7 +39,7 @@ export async function benchForPerson(
   wishes: { readonly machine: Machine; readonly color: boolean },
   speak?: string,
 ): Promise<WiredBench> {
-  const bench = new Bench(realTime, { faults, ...spoken(speak) });
+  const bench = new Bench(pacedTime(realTime), { faults, ...spoken(speak) });
   const source = benchSource(bench, realTime);
   const closed = { ...source, close: () => source.close().then(() => bench.shutDown()) };
   if (faceName === 'screen') {
@@ -52,7 +53,7 @@ export async function benchForPerson(
 
 /** The bench in real time with nobody at it. */
 export function benchAlone(faults: readonly string[], speak?: string): Source {
-  const bench = new Bench(realTime, { faults, ...spoken(speak) });
+  const bench = new Bench(pacedTime(realTime), { faults, ...spoken(speak) });
   const source = benchSource(bench, realTime);
   return { ...source, close: () => source.close().then(() => bench.shutDown()) };
 }

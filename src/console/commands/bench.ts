@@ -46,13 +46,14 @@ async function printMachine(faults: readonly string[]): Promise<void> {
 
 /** Serves until the program is told to end or nobody reads its answers any more. */
 async function serve({ serve: where, fault = [], speak }: BenchFlags): Promise<void> {
-  const [{ Bench }, { serveBench }, { spoken }, { realTime }] = await Promise.all([
+  const [{ Bench }, { pacedTime }, { serveBench }, { spoken }, { realTime }] = await Promise.all([
     import('../../bench/bench.ts'),
+    import('../../bench/paced-time.ts'),
     import('../../bench/serve.ts'),
     import('../../bench/speaking/named.ts'),
     import('../../transport/real-time.ts'),
   ]);
-  const bench = new Bench(realTime, { faults: fault, ...spoken(speak) });
+  const bench = new Bench(pacedTime(realTime), { faults: fault, ...spoken(speak) });
   const { stdin, stdout } = process;
   const serving = await serveBench({ serve: where, bench, time: realTime, stdin, stdout }).catch((cause) => {
     // A bench that cannot be served must not go on ticking.
