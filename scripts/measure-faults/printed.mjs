@@ -48,7 +48,7 @@ export async function printed(world, { machines: count, seed, short, missed }) {
     `\nexact optimum on ${problems.length} small problems (6 causes, 6 deeds): ${overall.toFixed(3)} times its minutes on average, ${Math.max(...beyond).toFixed(2)} times at most`,
   );
 
-  const slowest = slowestDecision(machines, { prospectFor, Inquiry });
+  const slowest = slowestDecision(machines, short ? 10 : 48, { prospectFor, Inquiry });
   console.log(
     `slowest decision: ${slowest.ms.toFixed(0)} ms of the processor's time, over ${slowest.decisions} decisions (${slowest.where})`,
   );
@@ -69,7 +69,7 @@ export async function printed(world, { machines: count, seed, short, missed }) {
 }
 
 /** Of every kind of machine: with everything still possible, and after each outcome of the first deeds; each decided three times, the quickest counts. */
-function slowestDecision(machines, { prospectFor, Inquiry }) {
+function slowestDecision(machines, kinds, { prospectFor, Inquiry }) {
   let slowest = { ms: 0, where: '' };
   let decisions = 0;
   const decide = (inquiry, where) => {
@@ -85,7 +85,7 @@ function slowestDecision(machines, { prospectFor, Inquiry }) {
     if (ms > slowest.ms) slowest = { ms, where };
     return inquiry.next()?.test;
   };
-  for (const prospect of [...new Set(machines.map(prospectFor))].slice(0, 48)) {
+  for (const prospect of [...new Set(machines.map(prospectFor))].slice(0, kinds)) {
     const inquiry = Inquiry.begin(prospect);
     const { name } = prospect.wiring.circuit;
     const first = decide(inquiry, `${name}, everything possible`);

@@ -29,28 +29,42 @@ const tolerance = 0.02;
 export const bin = (value: number, limits: readonly number[]): string =>
   `bin ${limits.filter((limit) => value >= limit).length}`;
 
-/** One figure for each way the input may stand: ohm, share of the supply, or A. */
+/** Figures for each way the input may stand, each as likely: ohm, share of the supply, or A. */
 export function readingsOf(probe: Probe, { wiring, faults, world }: Imagined): readonly number[] {
   const held = state(probe.state(wiring));
-  const [from, to] = probe.between(wiring);
-  const memory = memoryOf(wiring);
-  return rigsWith(wiring, held, faults, world).flatMap((rig) => {
-    const network = undone(standing(rig, held, wiring), probe.undone);
-    return asSeen(probe.quantity, network).map((seen) =>
-      memory.figure(`${probe.quantity} ${from} ${to}`, seen, () => {
-        if (probe.quantity === 'resistance') return ohmsBetween(seen, from, to);
-        if (probe.quantity === 'current') return Math.abs(solve(seen).ampsIn(from));
-        return voltsBetween(seen, from, to).volts / world.numbers('supply');
-      }),
-    );
-  });
+  const supply = world.numbers('supply');
+  return rigsWith(wiring, held, faults, world).flatMap((rig) =>
+    figuresOf(probe, wiring, undone(standing(rig, held, wiring), probe.undone)).map((figure) =>
+      probe.quantity === 'voltage' ? figure / supply : figure,
+    ),
+  );
+}
+
+/** Ohm, V or A. */
+function figuresOf({ quantity, between }: Probe, wiring: Wiring, network: Network): readonly number[] {
+  const [from, to] = between(wiring);
+  const figure = (what: string, of: Network, read: () => number): number =>
+    memoryOf(wiring).figure(`${what} ${from} ${to}`, of, read);
+  switch (quantity) {
+    case 'resistance':
+      return [network, withoutJunctions(network)].map((each) =>
+        figure('ohms', each, () => ohmsBetween(each, from, to)),
+      );
+    case 'voltage':
+      // What next to nothing holds, one meter pulls down and another does not.
+      return [true, false].map((isHeld) =>
+        figure(isHeld ? 'volts' : 'volts, if held', network, () => {
+          const { volts, steady } = voltsBetween(network, from, to);
+          return steady || isHeld ? volts : 0;
+        }),
+      );
+    case 'current':
+      return [figure('amps', network, () => Math.abs(solve(network).ampsIn(from)))];
+  }
 }
 
 /** One ohmmeter makes a junction conduct, another has too little voltage for that: either is thought of. */
-function asSeen(quantity: Quantity, network: Network): readonly Network[] {
-  const without = network.filter(({ kind }) => kind !== 'diode');
-  return quantity === 'resistance' && without.length < network.length ? [network, without] : [network];
-}
+const withoutJunctions = (network: Network): Network => network.filter(({ kind }) => kind !== 'diode');
 
 export function binned(value: number, limits: readonly number[]): Odds {
   const spread = [1 - 2 * tolerance, 1 - tolerance, 1, 1 + tolerance, 1 + 2 * tolerance];

@@ -52,6 +52,10 @@ const feedsBack =
 /** Largest drop and leakage that IEC 60947-5-2 allows a two-wire sensor, V and A. */
 const largestDrop = 8;
 const largestLeak = 1.5e-3;
+const leaksThrough =
+  (amps: number): Effect =>
+  (rig, { world }) =>
+    withOhms(rig, 'off-state leakage', world.numbers('supply') / amps);
 /** A supply that leaves such a sensor's loop too little, V. */
 const lowSupply = 10;
 
@@ -107,7 +111,8 @@ export const sensorFaults = {
   },
   'leakage-holds-on': {
     applies: twoWire,
-    alters: (rig, { world }) => withOhms(rig, 'off-state leakage', world.numbers('supply') / largestLeak),
+    alters: leaksThrough(largestLeak),
+    degrees: [leaksThrough(0.6 * largestLeak), leaksThrough(largestLeak), leaksThrough(1.6 * largestLeak)],
     likelihood: { fresh: 8, worked: 2 },
     proof: loopCurrent(whenOpen),
   },
