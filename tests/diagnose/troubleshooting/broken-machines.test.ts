@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { hasNgspice } from '../../ngspice/run.ts';
-import { guideOf, meanOf, searched, shareOf } from './world/measure.ts';
+import { guideOf, meanOf, optimumCompared, searched, shareOf } from './world/measure.ts';
 import { chosen } from './world/prospects.ts';
 import { byNgspice } from './world/solvers.ts';
 import { byTable, everyQuestion, tableMachines } from './world/table.ts';
@@ -32,6 +32,18 @@ describe('broken machines that the troubleshooter knows only by what is heard, s
   it('are named now and then wrongly, but seldom, when two answers in a hundred are wrong or missing', () => {
     const found = searched(machines, chosen, 0.02, table);
     expect(shareOf(found, 'wrong')).toBeLessThanOrEqual(0.07);
+  }, 600_000);
+
+  it('are searched within a tenth of the least minutes that any order of tests takes, where that can be thought through', () => {
+    const problems = optimumCompared(machines.slice(0, 16), 1);
+    const sum = (of: (each: (typeof problems)[number]) => number) =>
+      problems.reduce((all, each) => all + of(each), 0);
+    const ratio = sum(({ chosen: own }) => own) / sum(({ least }) => least);
+    console.log(`${problems.length} small problems: ${ratio.toFixed(3)} times the optimum`);
+    expect(problems.length).toBeGreaterThan(10);
+    // No order beats the exact optimum, beyond what rare branches left out may come to.
+    expect(ratio).toBeGreaterThan(0.999);
+    expect(ratio).toBeLessThanOrEqual(1.1);
   }, 600_000);
 
   it('are not named where everything reads 0 V whatever is done', () => {
