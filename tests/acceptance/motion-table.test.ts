@@ -153,6 +153,22 @@ describe('what goes wrong only while an axis is homed again and again', () => {
   }, 60_000);
 });
 
+describe('a stream that reports seldom', () => {
+  it.each([2, 5, 10].flatMap((rate) => [[rate, 'router'] as const, [rate, 'portal'] as const]))(
+    'leaves trips to be inferred or verdicts open, and finds no fault on a sound machine: %d a second, the %s',
+    async (rate, on) => {
+      const all =
+        on === 'router' ? ['x-home', 'y-home', 'z-home'] : ['x-ends', 'y-left', 'y-right', 'z-a-home'];
+      const outcome = await motionSession({ rate, on, only: [...all, 'stop'] });
+      const said = motionFound(outcome).filter((line) => !line.endsWith(': proved'));
+      const fair = / (limited inferred-trip\(trip-between-reports\)|inconclusive [a-z-]+)$/;
+      expect(said.filter((line) => !fair.test(line))).toEqual([]);
+      expect(dangersIn(outcome)).toEqual([]);
+    },
+    60_000,
+  );
+});
+
 describe('nothing moves', () => {
   it.each([
     ['before the stop is proved', { checks: ['press', 'seek', 'homing'] as const }, 'stop-not-proved'],

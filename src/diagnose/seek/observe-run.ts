@@ -1,6 +1,7 @@
 import type { InputName } from '../../model/machine.ts';
 import { type Mm, mm } from '../../model/units.ts';
 import { type Condition, conditionOf } from '../motion/edges.ts';
+import { usualPeriod } from '../motion/jumps.ts';
 import { movedUnseen } from '../motion/silences.ts';
 import { stateIn } from '../signal/track.ts';
 import type { Features } from './features.ts';
@@ -124,13 +125,15 @@ function zeroOf({ cycle }: SeekRun, { axis }: SeekRoles): Features['zero'] {
   return axis.homeValue === undefined && cycle.slowTrip ? undefined : 'not-set';
 }
 
-function speedOf({ cycle }: SeekRun, { axis }: SeekRoles): Features['speed'] {
+function speedOf({ cycle, motion }: SeekRun, { axis }: SeekRoles): Features['speed'] {
   const { approach } = cycle;
   const speed = approach?.speed;
   if (!approach || !speed) return undefined;
-  // A few tenths of a millimetre are over before the ramp is: such an approach was not seen to crawl.
-  if (approach.at.high - approach.at.low < shortestForSpeed) return 'as-declared';
   const declared = axis.approachSpeed === undefined ? crawlSpeed / crawlShare : axis.approachSpeed / 60;
+  // A few tenths of a millimetre are over before the ramp is; and where the approach would fall between two reports, what was seen may be the slow one.
+  const isShort = approach.at.high - approach.at.low < shortestForSpeed;
+  const wouldTake = (approach.distance.high / declared) * 1000;
+  if (isShort || wouldTake < 2 * usualPeriod(motion.samples)) return 'as-declared';
   return Math.abs(speed.value) < declared * crawlShare ? 'crawl' : 'as-declared';
 }
 

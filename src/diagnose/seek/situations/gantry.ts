@@ -48,6 +48,11 @@ export const gantrySituations: readonly Situation[] = [
     name: 'rotary-either-side',
     finding: 'scattered-trips',
     applies: ({ axis }) => axis.kind === 'rotary',
-    pattern: { trip: ['own'], bothSides: ['two-places'] },
+    pattern: {
+      ...wholeCycle,
+      way: ['toward', 'away'],
+      zero: ['set', 'not-set'],
+      bothSides: ['two-places'],
+    },
   },
 ];
