@@ -25,7 +25,7 @@ async function onScreen(name: string, faults: readonly string[], options: Person
   bench.say({ do: 'move', axis: 'X', distance: -150 });
   await pause(3000);
   const place = mkdtempSync(join(tmpdir(), 'tellwire-motion-'));
-  cleanUp.push(() => rmSync(place, { recursive: true, force: true }));
+  cleanUp.push(() => rmSync(place, { recursive: true, force: true, maxRetries: 10, retryDelay: 100 }));
   const [machine, out] = [join(place, 'machine.yaml'), join(place, 'session')];
   writeFileSync(machine, scenarioFile);
   const asked = '--only x-home,stop --checks press,stop,seek --presses 1 --rest 1s';

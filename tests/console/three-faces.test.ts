@@ -12,7 +12,9 @@ import { describeBuilt, program } from './built.ts';
 import { hasTmux, Terminal } from './terminal.ts';
 
 const place = mkdtempSync(join(tmpdir(), 'tellwire-faces-'));
-const cleanUp: (() => void)[] = [() => rmSync(place, { recursive: true, force: true })];
+const cleanUp: (() => void)[] = [
+  () => rmSync(place, { recursive: true, force: true, maxRetries: 10, retryDelay: 100 }),
+];
 afterAll(() => {
   for (const each of cleanUp.reverse()) each();
 });
