@@ -25,6 +25,8 @@ export type AskedFor = CheckName | 'resume' | 'learn';
 interface AskCommon {
   readonly check: AskedFor;
   readonly seconds: Seconds;
+  /** It was asked for before, and what came of it is hard to believe. */
+  readonly onceMore?: true;
 }
 
 export type AskAction =

@@ -43,5 +43,8 @@ function measureWords(ask: Of<'measure'>, machine: Machine): AskWords {
 export function askWords(ask: Ask, machine: Machine): AskWords {
   const say = words[ask.action] as (ask: Ask, machine: Machine) => AskWords;
   const said = say(ask, machine);
-  return { ...said, short: clip(said.short, 60) };
+  const text = ask.onceMore
+    ? `Once more, for what came of it before is hard to believe. ${said.text}`
+    : said.text;
+  return { ...said, text, short: clip(said.short, 60) };
 }

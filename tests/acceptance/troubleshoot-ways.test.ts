@@ -147,6 +147,16 @@ describe('a search is a session like any other', () => {
     remove(folder);
   }, 120_000);
 
+  it('says of what it asks for once more that it is not new, and of nothing else', async () => {
+    const outcome = await searched({ bench: { faults: ['slips:x-home'] } });
+    const deeds = causeIn(outcome).evidence.map(({ deed }) => deed);
+    const twice = deeds.filter((deed, at) => deeds.indexOf(deed) < at);
+    const asks = asksIn(outcome).filter(({ ask }) => 'onceMore' in ask);
+    expect(twice.length).toBeGreaterThan(0);
+    expect(asks.length).toBe(twice.length);
+    for (const { text } of asks) expect(text).toMatch(/^Once more, for/);
+  }, 120_000);
+
   it('begins from what a commissioning has seen, and does not ask for it again', async () => {
     const folder = temporaryFolder();
     const commissioned = await virtualSession({ folder, bench: broken });

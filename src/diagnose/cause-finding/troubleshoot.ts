@@ -108,7 +108,8 @@ function* seek(order: SearchOrder, site: Site & { readonly rest: Learnt }): Proc
     site.wiring = search.wiring;
     if (!next.trial) break;
     const { name } = next.trial;
-    const done = yield* doings[name](site);
+    const isAgain = learnt.some(({ deed }) => deed === name);
+    const done = yield* isAgain ? onceMore(doings[name](site)) : doings[name](site);
     if ('outcome' in done) {
       learn({ deed: name, ...done });
       continue;
@@ -119,6 +120,17 @@ function* seek(order: SearchOrder, site: Site & { readonly rest: Learnt }): Proc
   }
   notDone.push(...blocked(order, site, candidates, { learnt, notDone }));
   yield { keep: facts(true) };
+}
+
+/** The first thing that is asked for says that it is not new. */
+function* onceMore<Result>(asking: Asking<Result>): Asking<Result> {
+  let step = asking.next();
+  for (let isFirst = true; !step.done; isFirst = false) {
+    const { value } = step;
+    const ended = yield isFirst ? { ...value, ask: { ...value.ask, onceMore: true } } : value;
+    step = asking.next(ended);
+  }
+  return step.value;
 }
 
 function judge({ subject }: SearchOrder, items: readonly Item[]): readonly Verdict[] {
