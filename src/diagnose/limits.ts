@@ -60,7 +60,6 @@ export const timeToAnswer: Seconds = seconds(60);
 export const timeToMove: Seconds = seconds(180);
 /** A first move goes no further than this, mm or degrees, and has ten times as much room on either side (house rule). */
 export const firstMove = 5;
-export const freeWay = 50;
 
 /** How many questions are put at most about one motion that was seen. */
 export const mostLooks = 4;

@@ -1,4 +1,5 @@
 import { findingKinds, weightOf } from '../model/finding.ts';
+import { knownOnly } from '../model/known-only.ts';
 import type { AskRecord, SessionFacts } from '../model/session-facts.ts';
 import type { Verdict } from '../model/verdict.ts';
 import { retestTriggers } from '../words/acceptance.ts';
@@ -6,7 +7,6 @@ import { explained } from '../words/explain.ts';
 import { findingWords, saidOf } from '../words/findings/catalogue.ts';
 import { changesFor } from './changes.ts';
 import { exitCodeFor } from './exit-code.ts';
-import { given } from './given.ts';
 import { inputMap } from './input-map.ts';
 import { cautionsFor, limitationsOf } from './limitations.ts';
 import { type ReportRecord, reportRecordSchema } from './record.ts';
@@ -37,7 +37,7 @@ export function buildRecord(facts: SessionFacts, { circuits = true } = {}): Repo
         checks: [...facts.asked.checks],
         presses: facts.asked.presses,
         rest: facts.asked.rest,
-        ...given({ only: facts.asked.only && [...facts.asked.only] }),
+        ...knownOnly({ only: facts.asked.only && [...facts.asked.only] }),
       },
       machineHash: facts.machineHash,
       captureHash: facts.captureHash,
@@ -46,12 +46,12 @@ export function buildRecord(facts: SessionFacts, { circuits = true } = {}): Repo
       name: machine.name,
       units: machine.units,
       polarity: machine.polarity,
-      ...given({ stand: machine.stand }),
+      ...knownOnly({ stand: machine.stand }),
       axes: machine.axes.map(({ letter, kind, motors, travel, homes, positive, moves }) => ({
         letter,
         kind,
         motors,
-        ...given({ travel: travel as number | undefined, homes, positive, moves }),
+        ...knownOnly({ travel: travel as number | undefined, homes, positive, moves }),
       })),
     },
     worst: worstOf([...verdicts.map(({ status }) => status), ...(incomplete ? ['not-tested' as const] : [])]),
@@ -70,8 +70,8 @@ export function buildRecord(facts: SessionFacts, { circuits = true } = {}): Repo
     changes: [...changesFor(facts)],
     stillOut: register.map(({ subject, at }) => ({ subject, at })),
     retest: [...retestTriggers],
-    stream: { ...stream, ...given({ median: stream.median, longest: stream.longest }) },
-    sent: facts.sent.map(({ at, text, own }) => ({ at, text, ...given({ own }) })),
+    stream: { ...stream, ...knownOnly({ median: stream.median, longest: stream.longest }) },
+    sent: facts.sent.map(({ at, text, own }) => ({ at, text, ...knownOnly({ own }) })),
     dialogue: facts.dialogue.map(askRecord),
   };
   // Through the schema, so that a record just built and one read back have their fields in the same order.
@@ -104,5 +104,5 @@ const askRecord = ({ id, check, text, cautions, from, again, subject, to, by, an
   text,
   cautions: [...cautions],
   from,
-  ...given({ again, subject, to, by, answer }),
+  ...knownOnly({ again, subject, to, by, answer }),
 });

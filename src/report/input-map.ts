@@ -1,7 +1,8 @@
+import { knownOnly } from '../model/known-only.ts';
 import { type Input, inputOf, type Machine, type Switch } from '../model/machine.ts';
 import type { Verdict } from '../model/verdict.ts';
-import { given, unlessUnknown } from './given.ts';
 import type { InputRow } from './schema/input-row.ts';
+import { unlessUnknown } from './unless-unknown.ts';
 
 /** One row a switch: what the machine file declares beside what was found. Without verdicts nothing is found. */
 export const inputMap = (machine: Machine, verdicts: readonly Verdict[] = []): readonly InputRow[] =>
@@ -20,7 +21,7 @@ function declared(each: Switch, input: Input): InputRow['declared'] {
     reach: each.reach,
     joined: input.joined,
     sharedWith: input.switches.filter((other) => other !== each).map((other) => other.subject),
-    ...given({
+    ...knownOnly({
       axis: each.axis,
       end: each.end,
       side: each.side,
@@ -59,7 +60,7 @@ function found(each: Switch, verdicts: readonly Verdict[], machine: Machine): In
   const wire = of('open-wire', each.subject);
   const answered = press?.facts.presses?.answered ?? 0;
   const own = inputOf(machine, each.input) && answered > 0 ? each.input : undefined;
-  return given({
+  return knownOnly({
     contact: wire?.facts.contactFound,
     noAnswer: press?.status === 'failed' && press.facts.presses?.answered === 0 ? true : undefined,
     answersOn: press?.facts.answeredBy ?? wire?.facts.answeredBy ?? own,

@@ -1,5 +1,5 @@
+import { knownOnly } from '../model/known-only.ts';
 import type { CheckName, EvidenceLevel, Status } from '../model/verdict.ts';
-import { given } from './given.ts';
 import type { InputRow } from './schema/input-row.ts';
 import type { VerdictRecord } from './schema/verdict.ts';
 import { shown } from './shown.ts';
@@ -58,7 +58,7 @@ export function proofsOf(
         evidence,
         findings: findings.map(({ facts }) => facts.kind),
         possible: (possible?.causes ?? []).map((each) => each.join('+')),
-        ...given({ at: momentAfter(started, end) }),
+        ...knownOnly({ at: momentAfter(started, end) }),
       };
     });
 }

@@ -1,6 +1,6 @@
+import { knownOnly } from '../model/known-only.ts';
 import { share } from '../model/units.ts';
 import type { MachineWiring, StateStudied, WiringAsStudied, WiringStudy } from '../model/wiring-study.ts';
-import { given } from './given.ts';
 import type { WiringRecord } from './schema/wiring.ts';
 
 /** Digits that count: a power function may differ in its last bit from one machine to the next, and no reader wants more. */
@@ -19,7 +19,7 @@ export function wiringRecord({ study, switches }: MachineWiring): WiringRecord {
       ...kept,
       values: values.map(({ name, nominal, low, high, given: told }) => ({
         name,
-        ...given({ nominal: unlessNowhere(nominal), low: unlessNowhere(low), high: unlessNowhere(high) }),
+        ...knownOnly({ nominal: unlessNowhere(nominal), low: unlessNowhere(low), high: unlessNowhere(high) }),
         given: told,
       })),
       unused: [...kept.unused],
@@ -28,7 +28,7 @@ export function wiringRecord({ study, switches }: MachineWiring): WiringRecord {
     states: states.map((each) => stateRecord(each, spread)),
     margins: {
       wettingAmps: significant(margins.wettingAmps),
-      ...given({
+      ...knownOnly({
         atRest: unlessNowhere(margins.atRest),
         pressed: unlessNowhere(margins.pressed),
         highestContactOhms: unlessNowhere(margins.highestContactOhms),
@@ -51,7 +51,7 @@ function stateRecord(
     state,
     level,
     reported,
-    volts: volts.map((each) => ({ node: each.node, ...given({ volts: unlessNowhere(each.volts) }) })),
+    volts: volts.map((each) => ({ node: each.node, ...knownOnly({ volts: unlessNowhere(each.volts) }) })),
     currents: currents.map(({ part, amps, watts }) => ({
       part,
       amps: significant(amps),

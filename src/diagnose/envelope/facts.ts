@@ -1,7 +1,7 @@
 import type { EnvelopeEnd, EnvelopeFacts, PartExtent, WorkOrigin } from '../../model/envelope-facts.ts';
+import { knownOnly } from '../../model/known-only.ts';
 import { type Axis, allSwitches, type End } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
-import { told } from '../../model/told.ts';
 import { mm } from '../../model/units.ts';
 import { type AxisLayout, roomNeeded, softMargin, usableTravel } from './layout.ts';
 import { originOf, type WorkOffsets, workSystems } from './offsets.ts';
@@ -26,7 +26,7 @@ export function envelopeFacts(
       ...(input !== undefined && { input }),
     };
   };
-  return told({
+  return knownOnly({
     axis: letter,
     unit: axis.kind === 'rotary' ? 'degrees' : 'mm',
     ends: { negative: endOf('negative'), positive: endOf('positive') },

@@ -2,7 +2,6 @@ import type { InputName } from '../../model/machine.ts';
 import type { Mm } from '../../model/units.ts';
 import type { Condition, InputEdge } from '../motion/edges.ts';
 import type { Interval } from '../motion/interval.ts';
-import type { Direction } from '../motion/runs.ts';
 import type { Leg } from './legs.ts';
 
 /** A homing as the stream showed it, part by part; what was not seen is undefined. */
@@ -40,6 +39,3 @@ export type ZeroSet =
   /** It ended at the home value without a visible jump: the frame already agreed, or the value was reached by chance. */
   | { readonly kind: 'agrees'; readonly at: Mm }
   | { readonly kind: 'not-seen' };
-
-/** The commanded way of the approach. */
-export const approachSign = (cycle: HomingCycle): Direction | undefined => cycle.approach?.direction;

@@ -1,8 +1,8 @@
 import type { Finding } from '../../model/finding.ts';
+import { knownOnly } from '../../model/known-only.ts';
 import { limitKindOf } from '../../model/limits-finding.ts';
 import { type Axis, type AxisLetter, allSwitches, type Machine } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
-import { told } from '../../model/told.ts';
 import type { Mm } from '../../model/units.ts';
 import type { EvidenceLevel, Missing, Verdict } from '../../model/verdict.ts';
 import { envelopeIssues } from '../envelope/conditions.ts';
@@ -107,7 +107,7 @@ function evidenceOf(axis: Axis, { soft }: AxisLayout, scene: Scene): EvidenceLev
 }
 
 function findingOf({ kind, ...fact }: EnvelopeIssue): Finding {
-  return { kind: limitKindOf[kind], issue: kind, ...told(fact) } as Finding;
+  return { kind: limitKindOf[kind], issue: kind, ...knownOnly(fact) } as Finding;
 }
 
 /** What the program itself leaves open; where it goes too far is said of its axis. */

@@ -1,5 +1,6 @@
 import type { Finding, MotionKind } from '../../model/finding.ts';
 import { type HomingFacts, type HomingPart, homingParts } from '../../model/homing-facts.ts';
+import { knownOnly } from '../../model/known-only.ts';
 import { mm } from '../../model/units.ts';
 import type { Facts, Missing, Verdict } from '../../model/verdict.ts';
 import { judgeHoming } from '../homing/judge.ts';
@@ -106,7 +107,7 @@ function factsOf(item: HomingItem, run: SeekRun): Facts {
     input: cycle.input,
     cycles: item.runs.length,
     seen: homingParts.filter((part) => seen[part] !== undefined),
-    ...withoutUndefined({
+    ...knownOnly({
       ...figures,
       sideOffset: run.sideOffset,
       squareness: run.sideOffset && squarenessError(run.sideOffset, metre),
@@ -120,10 +121,6 @@ function factsOf(item: HomingItem, run: SeekRun): Facts {
 }
 
 const metre = mm(1000);
-
-function withoutUndefined<T extends object>(given: T): T {
-  return Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined)) as T;
-}
 
 function trackOf({ roles, alarms }: HomingItem, { window, motion, rest, cycle }: SeekRun) {
   return axisTrackOf({

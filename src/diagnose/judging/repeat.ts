@@ -1,9 +1,9 @@
 import type { Finding } from '../../model/finding.ts';
+import { knownOnly } from '../../model/known-only.ts';
 import type { AxisLetter } from '../../model/machine.ts';
 import type { MotionKnown, Scene } from '../../model/procedure.ts';
 import type { RepeatFacts } from '../../model/repeat-facts.ts';
 import type { SituationName } from '../../model/seek-situations.ts';
-import { told } from '../../model/told.ts';
 import { type Millis, type Mm, mm, ms } from '../../model/units.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
 import type { HomingCycle } from '../homing/cycle.ts';
@@ -57,7 +57,7 @@ function verdictOf(item: RepeatItem, unit: RepeatFacts['unit'], step: Mm): Verdi
   const of = { check: 'repeat', subject: axis } as const;
   const runs = placedCycles(homings).map(({ of: { gauge, start }, place }) => ({
     place,
-    ...told({ gauge, start }),
+    ...knownOnly({ gauge, start }),
   }));
   const judged = judgeRepeatability(runs, repeatTolerance);
   const findings = findingsOf(item, judged);
@@ -130,7 +130,7 @@ function factsOf(
   step: Mm,
 ): RepeatFacts {
   const { figures, outlier, drift } = judged;
-  return told({
+  return knownOnly({
     axis,
     unit,
     source: judged.source,

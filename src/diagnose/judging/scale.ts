@@ -1,8 +1,8 @@
 import type { Finding } from '../../model/finding.ts';
+import { knownOnly } from '../../model/known-only.ts';
 import type { Axis, AxisLetter } from '../../model/machine.ts';
 import type { MotionKnown, Scene } from '../../model/procedure.ts';
 import type { ScaleFacts } from '../../model/scale-facts.ts';
-import { told } from '../../model/told.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
 import { calliperError, scaleAccepted } from '../limits.ts';
 import { axesAsked } from '../procedures/axes-asked.ts';
@@ -50,7 +50,7 @@ function findingsOf(
   { says, fit, causes, correctedSteps, hasBacklash, waysDiffer }: ScaleJudgement,
   steps: number | undefined,
 ): readonly Finding[] {
-  const off: Finding = told({
+  const off: Finding = knownOnly({
     kind: 'scale-off',
     axis,
     ratio: fit.ratio,
@@ -71,7 +71,7 @@ const factsOf = (
   { fit, ...judged }: ScaleJudgement,
   steps: number | undefined,
 ): ScaleFacts =>
-  told({
+  knownOnly({
     axis: axis.letter,
     unit: 'mm',
     runs,

@@ -1,8 +1,8 @@
 import type { Finding } from '../../model/finding.ts';
+import { knownOnly } from '../../model/known-only.ts';
 import type { Axis, AxisLetter } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
 import type { StoppingFacts } from '../../model/stopping-facts.ts';
-import { told } from '../../model/told.ts';
 import { type Mm, mm } from '../../model/units.ts';
 import type { Verdict } from '../../model/verdict.ts';
 import { axesAsked, unitOf } from '../procedures/axes-asked.ts';
@@ -41,7 +41,7 @@ function verdictOf(axis: Axis, { overtravel, toHardStop }: StoppingItem, scene: 
   const speed = seen[0]?.approachSpeed?.value ?? perSecond(axis.approachSpeed);
   // Where the file does not tell how it brakes, the slowest ramp that its homing can have had.
   const acceleration = axis.acceleration ?? seen[0]?.acceleration?.low;
-  const approach = told({ speed, acceleration, reaction: axis.reaction });
+  const approach = knownOnly({ speed, acceleration, reaction: axis.reaction });
   const judged = judgeStopping({
     approach,
     observed: seen.flatMap(({ stopDistance }) => stopDistance ?? []),
@@ -53,7 +53,7 @@ function verdictOf(axis: Axis, { overtravel, toHardStop }: StoppingItem, scene: 
   const over = judged.says === 'overruns' ? judged.over : undefined;
   const findings: readonly Finding[] =
     over !== undefined || hasOverrun(axis.letter, scene)
-      ? [{ kind: 'overruns', axis: axis.letter, candidates: [], apart: [], ...told({ by: over }) }]
+      ? [{ kind: 'overruns', axis: axis.letter, candidates: [], apart: [], ...knownOnly({ by: over }) }]
       : [];
   if (findings.length === 0 && judged.says !== 'unknown' && !judged.observed)
     return withoutEvidence(of, 'stop-not-seen', { evidence, facts });
@@ -82,7 +82,7 @@ const factsFrom = (
   overtravel: Mm | undefined,
   toHardStop: Mm | undefined,
 ): StoppingFacts =>
-  told({
+  knownOnly({
     axis: axis.letter,
     unit: unitOf(axis),
     ...approach,

@@ -1,5 +1,5 @@
 import { type Millis, type Mm, mm } from '../../model/units.ts';
-import { type Interval, middleOf, spanning } from './interval.ts';
+import { type Interval, spanning } from './interval.ts';
 import type { Motion } from './motion.ts';
 import type { AxisSample } from './track.ts';
 import { turningPoint } from './turn.ts';
@@ -65,6 +65,3 @@ function hull(samples: readonly AxisSample[]): Interval<Mm> | undefined {
 
 const least = (a: Mm, b: Mm): Mm => (a < b ? a : b);
 const most = (a: Mm, b: Mm): Mm => (a > b ? a : b);
-
-/** The middle of where it can have been, for sums; its width is carried beside it. */
-export const middlePlace = (place: Interval<Mm>): Mm => mm(middleOf(place));

@@ -43,9 +43,3 @@ function readTrack({ lead, readings }: Window, axis: string): readonly AxisSampl
   for (const reading of readings) if (reading.kind === 'status') add(reading);
   return samples;
 }
-
-/** The axes a window reports positions of, in the order of the stream. */
-export function axesIn(window: Window): readonly string[] {
-  const last = window.readings.findLast((reading) => reading.kind === 'status') ?? window.lead;
-  return last?.axes.filter((_, i) => last.positions[i] !== undefined) ?? [];
-}

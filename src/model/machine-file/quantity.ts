@@ -11,9 +11,6 @@ export interface Measure {
 
 const inch = 25.4; // mm, exact by the international yard and pound agreement of 1959
 
-/** Angles share the measures of length: a rotary axis travels in degrees. */
-export const angleUnits = ['deg', 'deg/min', 'deg/s', 'deg/s2'] as const;
-
 const lengths = { mm: 1, um: 0.001, cm: 10, m: 1000, in: inch, inch, deg: 1 };
 
 export const measures = {

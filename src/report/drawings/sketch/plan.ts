@@ -1,5 +1,5 @@
 import { oppositeSide, type Side } from '../../../model/machine.ts';
-import type { AxisWay, FrameFacts } from '../../../model/motion-facts.ts';
+import type { AxisWay } from '../../../model/motion-facts.ts';
 import type { ReportRecord } from '../../record.ts';
 
 export type SketchAxis = ReportRecord['machine']['axes'][number];
@@ -51,5 +51,3 @@ export function planOf({ axes, ways }: SketchOf): Plan {
   });
   return { arrows, home: [...home].sort((one, other) => sides.indexOf(one) - sides.indexOf(other)) };
 }
-
-export const waysIn = (frames: readonly FrameFacts[]): readonly AxisWay[] => frames.at(-1)?.ways ?? [];
