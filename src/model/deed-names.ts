@@ -42,6 +42,13 @@ export type DeedName = (typeof deedNames)[number];
 
 /** Where the tips of a meter go, one place a deed. */
 export type MeterDeed = Extract<DeedName, `ohms-${string}` | `volts-${string}` | `amps-${string}`>;
+
+/** Deeds that need a meter; no place where a length is measured is one of them. */
+export const isMeterDeed = (where: string): where is MeterDeed => meterDeeds.has(where);
+
+const meterDeeds: ReadonlySet<string> = new Set(
+  deedNames.filter((name) => /^(?:ohms|volts|amps)-/.test(name)),
+);
 /** Questions to the person's eyes that take yes or no. */
 export type LookDeed = 'lever' | 'face' | 'settings' | 'blades' | 'gap' | 'bracket' | 'clip';
 /** Done by hand, or by the person's own control, while the input is watched. */

@@ -1,4 +1,5 @@
 import type { Ask } from '../model/ask.ts';
+import { isMeterDeed } from '../model/deed-names.ts';
 import type { Machine } from '../model/machine.ts';
 import { clearWords, handsOffWords, powerWords } from './ask-hands.ts';
 import { jumperWords } from './ask-jumper.ts';
@@ -8,7 +9,7 @@ import { confirmWords, lookWords } from './ask-look.ts';
 import { homeWords, seekWords } from './ask-motion.ts';
 import { plugWords } from './ask-plug.ts';
 import { pressWords, releaseWords } from './ask-press.ts';
-import { isMeterDeed, meterWords } from './cause/ask-meter.ts';
+import { meterWords } from './cause/ask-meter.ts';
 import { clip } from './figures.ts';
 import type { AskWords } from './instruction.ts';
 

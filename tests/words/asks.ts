@@ -1,7 +1,6 @@
 import { type Ask, type AskAction, type CauseTopic, lengthPlaces } from '../../src/model/ask.ts';
-import { deedNames } from '../../src/model/deed-names.ts';
+import { deedNames, isMeterDeed } from '../../src/model/deed-names.ts';
 import { mm, ms, seconds } from '../../src/model/units.ts';
-import { isMeterDeed } from '../../src/words/cause/ask-meter.ts';
 
 const x = { subject: 'x-home' } as const;
 const plug = { ...x, at: 'switch', conductor: 'signal plug' } as const;

@@ -1,6 +1,6 @@
 import type { PlugEnd } from '../../model/ask.ts';
 import type { SearchOrder } from '../../model/cause-facts.ts';
-import type { DeedName } from '../../model/deed-names.ts';
+import { type DeedName, isMeterDeed } from '../../model/deed-names.ts';
 import { inputOf, type Machine, type Switch } from '../../model/machine.ts';
 import type { Missing } from '../../model/verdict.ts';
 import { highestPlugVoltage } from '../limits.ts';
@@ -35,9 +35,9 @@ export function forbids(deed: DeedName, by: AllowedBy): Missing | undefined {
     if (candidates.assumed.includes('circuit')) return 'circuit-not-declared';
   }
   // A test lead on a circuit above the limit is no work for a guide on paper.
-  if (isMeter(deed) && of.voltage.known === 'volts' && of.voltage.volts > highestPlugVoltage)
+  if (isMeterDeed(deed) && of.voltage.known === 'volts' && of.voltage.volts > highestPlugVoltage)
     return 'voltage-too-high';
-  if (isMeter(deed) && of.voltage.known === 'told-unknown') return 'voltage-unknown';
+  if (isMeterDeed(deed) && of.voltage.known === 'told-unknown') return 'voltage-unknown';
   const hasStop = machine.inputs.some(({ switches }) => switches.some(({ duty }) => duty.includes('stop')));
   if (kindOf(deed) === 'energised' && hasStop && !order.stopProved) return 'stop-not-proved';
   if (deed === 'axis' && of.axis === undefined) return 'out-of-reach';
@@ -75,7 +75,6 @@ const byHand: readonly DeedName[] = [
   'amps-closed',
   'amps-open',
 ];
-const isMeter = (deed: DeedName): boolean => kindOf(deed) === 'meter';
 const isPlugged = (deed: DeedName): boolean => /^(?:unplug|link|ohms)-/.test(deed);
 
 /** What the two terminals are called that a link joins: those that the closed contact would join, and no others. */

@@ -1,4 +1,5 @@
 import type { CauseFacts, SearchOrder } from '../../model/cause-facts.ts';
+import { isMeterDeed } from '../../model/deed-names.ts';
 import { inputOf, type Switch } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
 import type { Told } from '../troubleshooting/glimpse.ts';
@@ -40,10 +41,7 @@ export function blocked(
   let search = beginSearch(order, where, candidates, true);
   for (const { deed, outcome } of learnt) search = search.learnt(deed, outcome);
   for (const { deed, why } of notDone)
-    search = search.ruledOut(
-      deed,
-      why === 'cannot' && /^(?:ohms|volts|amps)-/.test(deed) ? 'meter' : undefined,
-    );
+    search = search.ruledOut(deed, why === 'cannot' && isMeterDeed(deed) ? 'meter' : undefined);
   const found: CauseFacts['notDone'][number][] = [];
   while (found.length < toldAtMost) {
     const next = search.next();

@@ -1,14 +1,11 @@
-import type { Ask, MeasuredPlace } from '../../model/ask.ts';
-import { type DeedName, deedNames, type MeterDeed } from '../../model/deed-names.ts';
+import type { Ask } from '../../model/ask.ts';
+import type { MeterDeed } from '../../model/deed-names.ts';
 import type { Machine } from '../../model/machine.ts';
 import { cautions } from '../cautions.ts';
 import type { AskWords } from '../instruction.ts';
 import { named, shortly } from '../place.ts';
 
 type Measure = Extract<Ask, { readonly action: 'measure' }>;
-
-export const isMeterDeed = (where: MeasuredPlace | DeedName): where is MeterDeed =>
-  /^(?:ohms|volts|amps)-/.test(where) && deedNames.some((each) => each === where);
 
 const bothOff =
   'Its plug is out at the controller. Take its cores off at the switch too, and put them back afterwards.';

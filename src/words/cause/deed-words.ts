@@ -1,6 +1,6 @@
-import type { DeedName } from '../../model/deed-names.ts';
+import { type DeedName, isMeterDeed } from '../../model/deed-names.ts';
 import { type Caution, caution } from '../cautions.ts';
-import { isMeterDeed, meterPlaces } from './ask-meter.ts';
+import { meterPlaces } from './ask-meter.ts';
 
 interface DeedWords {
   readonly title: string;

@@ -1,5 +1,4 @@
-import type { DeedName } from '../../model/deed-names.ts';
-import { isMeterDeed } from './ask-meter.ts';
+import { type DeedName, isMeterDeed } from '../../model/deed-names.ts';
 
 /** "conducting 0", "open", "1": the half the stream tells, or both. */
 function glimpse(seen: string): string {
