@@ -79,3 +79,24 @@ export const scaleAccepted = 0.001;
 export const scaleLengths = { short: 20, long: 200, share: 0.6 } as const;
 /** Homings of one axis that are watched: the first sets the zero, the second shows what was lost in between. */
 export const homingsWatched = 2;
+
+/** A machine that stands this long has ended its motion; between the legs of a homing it stands for less (judgement, no source). */
+export const standsFor: Millis = ms(1500);
+/** Where the activity is not reported, pauses between axes must be waited out (judgement, no source). */
+export const standsForUntold: Millis = ms(4000);
+/** A drop to this share of the speed is more than rounding and late reports make of it (judgement, no source). */
+export const slowedTo = 0.9;
+
+/** A stream that says nothing for this long has a gap in it, though the port stayed open (judgement, no source). */
+export const silenceIsGap: Millis = ms(3000);
+
+/** Changes closer than this belong to one false trip: a contact bounces (common practice, no source). */
+export const oneTripWithin: Millis = ms(100);
+/** While false trips are counted, a hole between two reports longer than this was not watched (common practice, no source). */
+export const soakHole: Millis = ms(1000);
+
+/** Moved before a length is measured, mm, so that what is loose is taken up: more than any screw or belt in use has (common practice, no source). */
+export const takenUpFirst = 2;
+
+/** A push and a letting go are two edges; a few more are bounce or a second thought (judgement, no source). */
+export const edgesOfOnePush = 4;

@@ -1,10 +1,6 @@
 import type { Reading, StatusReading } from '../model/reading.ts';
 import { type Millis, ms } from '../model/units.ts';
-
-/** A machine that stands this long has ended its motion; between the legs of a homing it stands for less (judgement, no source). */
-const standsFor = ms(1500);
-/** Where the activity is not reported, pauses between axes must be waited out. */
-const standsForUntold = ms(4000);
+import { standsFor, standsForUntold } from './limits.ts';
 
 /** Sees that something moved and that it has come to stand. Commanded motion: what the metal did is another question. */
 export class MotionWatch {

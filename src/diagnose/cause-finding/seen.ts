@@ -1,14 +1,11 @@
 import { type InputName, inputOf } from '../../model/machine.ts';
 import type { Window } from '../../model/procedure.ts';
-import { flickerAtRest } from '../limits.ts';
+import { edgesOfOnePush, flickerAtRest } from '../limits.ts';
 import { changes, type Excursion, excursions } from '../signal/excursion.ts';
 import { track } from '../signal/track.ts';
 import { besides, bounces, stays, still, to } from '../troubleshooting/deeds/presses.ts';
 import { jumps } from '../troubleshooting/glimpse.ts';
 import { type Done, glimpsed, type Site } from './site.ts';
-
-/** A push and a letting go are two edges; a few more are bounce or a second thought. */
-const cleanEdges = 4;
 
 const notReported: Done = { missing: 'input-not-reported' };
 
@@ -42,7 +39,7 @@ export function seenMoved(moved: readonly Excursion[], isStuck: boolean, site: S
 
 /** More edges than a hand makes, too far apart for bounce. */
 export const isJumping = ({ edges, bounces: close }: Excursion): boolean =>
-  edges > cleanEdges && close < edges / 2;
+  edges > edgesOfOnePush && close < edges / 2;
 
 function pushedAs(own: Excursion, isStuck: boolean, site: Site): string | undefined {
   const there = glimpsed(own.away, site);

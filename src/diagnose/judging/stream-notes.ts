@@ -1,11 +1,8 @@
 import type { Finding } from '../../model/finding.ts';
 import type { Reading } from '../../model/reading.ts';
-import { ms } from '../../model/units.ts';
 import type { CheckName, Verdict } from '../../model/verdict.ts';
+import { silenceIsGap } from '../limits.ts';
 import { statusOf } from './status.ts';
-
-/** A stream that says nothing for this long has a gap in it, though the port stayed open. */
-const silenceIsGap = ms(3000);
 
 /** Counts what went wrong with the stream itself while a check ran; noted beside the verdicts, it changes none of them. */
 export class StreamNotes {

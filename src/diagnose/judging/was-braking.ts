@@ -1,7 +1,5 @@
+import { slowedTo } from '../limits.ts';
 import type { SeekRun } from '../seek/run.ts';
-
-/** A drop of speed that is more than rounding and late reports make of it. */
-const slowed = 0.9;
 
 /** Whether an axis came down in speed on the way from its trip to where it ended: then its controller did act, however late. */
 export function wasBraking({ cycle, motion }: SeekRun): boolean {
@@ -10,7 +8,7 @@ export function wasBraking({ cycle, motion }: SeekRun): boolean {
   const after = motion.samples.slice(approach.from, approach.to + 1).filter(({ at }) => at >= trip.at.high);
   const third = Math.floor(after.length / 3);
   const [early, late] = [speedOver(after.slice(0, third + 1)), speedOver(after.slice(-third - 1))];
-  return early !== undefined && late !== undefined && late < early * slowed;
+  return early !== undefined && late !== undefined && late < early * slowedTo;
 }
 
 function speedOver(samples: SeekRun['motion']['samples']): number | undefined {

@@ -3,7 +3,7 @@ import type { Ended, MotionKnown, Scene } from '../../model/procedure.ts';
 import { mm } from '../../model/units.ts';
 import { lostIn } from '../homing/reference.ts';
 import type { ScaleItem } from '../judging/scale.ts';
-import { scaleLengths, timeToAnswer, timeToMove } from '../limits.ts';
+import { scaleLengths, takenUpFirst, timeToAnswer, timeToMove } from '../limits.ts';
 import { wayGone } from '../motion/way-gone.ts';
 import type { ScaleRun } from '../scale/fit.ts';
 import { seekRoles } from '../seek/roles.ts';
@@ -32,8 +32,7 @@ export function* measureAxis(
   const long = Math.floor(Math.min(scaleLengths.long, (axis.travel ?? 0) * scaleLengths.share - short));
   if (long <= short) return { ...base, motion: may.motion, missing: 'way-not-free' };
   const inwards = axis.homes === 'positive' ? -1 : 1;
-  const takeUp = 2;
-  const whole = `${short + long + takeUp} mm`;
+  const whole = `${short + long + takenUpFirst} mm`;
   const free = yield* untilUnbroken(
     {
       check: 'scale',
@@ -47,7 +46,7 @@ export function* measureAxis(
   );
   if (free.answer !== 'yes') return { ...base, motion: may.motion, missing: refusal(free) ?? 'way-not-free' };
   const legs: readonly Leg[] = [
-    { by: takeUp, measured: false },
+    { by: takenUpFirst, measured: false },
     { by: short, measured: true },
     { by: long, measured: true },
     { by: -long, measured: true },

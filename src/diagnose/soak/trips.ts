@@ -1,12 +1,8 @@
 import type { InputName } from '../../model/machine.ts';
 import type { Reading, StatusReading } from '../../model/reading.ts';
 import { type Millis, ms } from '../../model/units.ts';
+import { oneTripWithin, soakHole } from '../limits.ts';
 import { agree, knownAfter, type State, sampleOfEdge, stateIn } from '../signal/track.ts';
-
-/** Changes closer than this belong to one trip: a contact bounces. ms, controller clock; common practice, no source. */
-const together = 100;
-/** A hole between two reports longer than this was not watched. ms; common practice, no source. */
-const longestHole = 1000;
 
 /** What one input did while nobody touched anything. */
 export interface Soaked {
@@ -47,7 +43,7 @@ export class TripCounter {
     this.before = reading;
     if (before?.segment === reading.segment) {
       const hole = reading.at - before.at;
-      if (hole > 0 && hole <= longestHole) this.watchedFor += hole;
+      if (hole > 0 && hole <= soakHole) this.watchedFor += hole;
     }
     for (const input of reading.inputs) {
       const state = stateIn(reading, input);
@@ -81,7 +77,7 @@ export class TripCounter {
     else if (anew) Object.assign(known, { rest: state, now: state, changedAt: -Infinity });
     else if (!agree(known.now, state)) {
       const leaves = agree(known.now, known.rest);
-      if (leaves && at - known.changedAt > together) known.trips++;
+      if (leaves && at - known.changedAt > oneTripWithin) known.trips++;
       known.now = state;
       known.changedAt = at;
     }
