@@ -9,6 +9,7 @@ export const lengthPlaces = [
   'lower soft limit',
   'upper soft limit',
   'work zero in machine coordinates',
+  'temporary shift',
   'overtravel of the switch',
   'from the trip to the hard stop',
 ] as const;

@@ -34,9 +34,14 @@ const words = {
     short: `Upper soft limit of ${axis}, ${unit}`,
   }),
   'work zero in machine coordinates': ({ axis, unit, system }) => ({
-    text: `The program counts in ${system}. Where is the zero of ${system} along ${axis}, in machine coordinates, in ${unit}, any temporary shift (G92) included? Type the number with its sign.`,
+    text: `The program counts in ${system}. Where is the zero of ${system} along ${axis}, in machine coordinates, in ${unit}, without any temporary shift (G92)? Type the number with its sign.`,
     cautions: cautions('readOnly'),
     short: `${system} zero along ${axis}, ${unit}`,
+  }),
+  'temporary shift': ({ axis, unit }) => ({
+    text: `Is a temporary shift (G92) of ${axis} in force now, before the program begins? Type its length in ${unit} with its sign, as your controller shows it; 0 where there is none.`,
+    cautions: cautions('readOnly'),
+    short: `Temporary shift of ${axis}, ${unit}; 0: none`,
   }),
   'overtravel of the switch': ({ axis, unit }) => ({
     text: `How far may the home switch of ${axis} be driven past its trip before it is harmed, in ${unit}? Its data sheet calls it overtravel. Not sure where you do not know.`,

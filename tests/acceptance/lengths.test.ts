@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { scenarioFile } from '../../src/bench/scenario.ts';
-import type { Ask } from '../../src/model/ask.ts';
+import type { Ask, LengthPlace } from '../../src/model/ask.ts';
 import { type CheckName, checkNames, type Verdict } from '../../src/model/verdict.ts';
 import { remove, virtualSession } from '../session/virtual-session.ts';
 
@@ -15,17 +15,31 @@ interface Tried {
   readonly text?: string;
   readonly program?: string;
   readonly checks?: readonly CheckName[];
+  /** What she reads off, where she is asked for it. */
+  readonly values?: Readonly<Partial<Record<LengthPlace, number>>>;
   readonly says?: (ask: Ask) => 'no' | 'not-sure' | 'cannot' | undefined;
 }
 
 /** X and what it needs, from opening the port to the report. */
-async function commissioned({ faults = [], text = scenarioFile, program, checks = all, says }: Tried) {
+async function commissioned({
+  faults = [],
+  text = scenarioFile,
+  program,
+  checks = all,
+  values,
+  says,
+}: Tried) {
   const folder = mkdtempSync(join(tmpdir(), 'lengths-'));
   try {
     const { facts } = await virtualSession({
       folder,
       bench: { faults },
       hands: { saysInstead: (ask) => says?.(ask) },
+      alsoSays: (event, say) => {
+        if (event.kind !== 'ask' || event.ask.action !== 'measure') return;
+        const value = values?.[event.ask.where as LengthPlace];
+        if (value !== undefined) say({ kind: 'answer', id: event.id, answer: 'value', value });
+      },
       session: {
         machineText: text,
         checks,
@@ -159,6 +173,21 @@ describe('the limits of a machine', () => {
     expect(told(found, 'envelope')).toBe('inconclusive homing-not-shown');
     expect(told(found, 'envelope', 'program')).toBe('inconclusive work-zero-unknown');
     expect(factsOf(found, 'envelope')?.envelope?.parts).toEqual([]);
+  }, 60_000);
+
+  it('are judged against a program whose work zero was told, a shift that was left over included', async () => {
+    // By hand: the part reaches X 500 of G54; its zero lies at 100, and 12.5 more by the shift: 612.5, 6.5 past the soft limit at 606.
+    const program = 'G21 G90 G54\nG0 X500\nM2\n';
+    const values = { 'work zero in machine coordinates': 100, 'temporary shift': 12.5 } as const;
+    const found = await commissioned({ program, checks: envelope, values });
+    const [shift, outside] = ['work-offset-doubtful', 'outside-soft-limits'].map((kind) =>
+      found
+        .find(({ check, subject }) => check === 'envelope' && subject === 'X')
+        ?.findings.find((each) => each.kind === kind),
+    );
+    expect(shift).toMatchObject({ issue: 'temporary-shift-active', by: 12.5 });
+    expect(outside).toMatchObject({ axis: 'X', end: 'positive', by: 6.5, line: 2 });
+    expect(told(found, 'envelope', 'program')).toBe('proved');
   }, 60_000);
 
   it('are not judged by what of a program was not followed: it is listed', async () => {

@@ -33,7 +33,12 @@ function* gather(scene: Scene): Procedure<EnvelopeEvidence> {
       const zero = yield* askLength('envelope', 'work zero in machine coordinates', axis, latest, system);
       if (zero !== undefined) origins[system] = zero;
     }
-    yield { keep: { axis: axis.letter, soft, origins } };
+    // A shift moves every work system alike; where none was told it would move nothing that is known.
+    const shift =
+      Object.keys(origins).length > 0
+        ? yield* askLength('envelope', 'temporary shift', axis, latest)
+        : undefined;
+    yield { keep: { axis: axis.letter, soft, origins, shift } };
   }
 }
 

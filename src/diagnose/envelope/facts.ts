@@ -45,7 +45,7 @@ export function envelopeFacts(
 const originsOf = (letter: Axis['letter'], offsets: WorkOffsets): readonly WorkOrigin[] =>
   workSystems.flatMap((system) => {
     const at = offsets.origins[system]?.[letter];
-    const shift = offsets.shift[letter];
+    const shift = offsets.shift[letter] || undefined;
     if (at === undefined) return [];
     const active = system === offsets.active;
     return [{ system, at: mm(at + (shift ?? 0)), active, ...(shift !== undefined && { shift }) }];

@@ -23,6 +23,8 @@ export interface EnvelopeEvidence {
   readonly axis: AxisLetter;
   readonly soft: readonly [Mm, Mm] | undefined;
   readonly origins: Readonly<Partial<Record<WorkSystem, Mm>>>;
+  /** The temporary shift in force; undefined where it was not asked, or nobody knew. */
+  readonly shift: Mm | undefined;
 }
 
 /** One verdict an axis, and one about the program where one was given. */
@@ -54,17 +56,19 @@ export function judgeEnvelope(items: readonly EnvelopeEvidence[], scene: Scene):
   return program && known ? [...axes, programVerdict(program, known.isWhole)] : axes;
 }
 
+/** A work zero whose shift nobody knew may lie anywhere: it counts as not told. */
 function offsetsOf(items: readonly EnvelopeEvidence[]): WorkOffsets {
+  const sure = items.filter(({ shift }) => shift !== undefined);
   const origins = Object.fromEntries(
     workSystems.flatMap((system) => {
-      const axes = items.flatMap((item) => {
+      const axes = sure.flatMap((item) => {
         const at = item.origins[system];
         return at === undefined ? [] : [[item.axis, at] as const];
       });
       return axes.length === 0 ? [] : [[system, Object.fromEntries(axes)]];
     }),
   );
-  return { ...untold, origins };
+  return { ...untold, origins, shift: Object.fromEntries(sure.map(({ axis, shift }) => [axis, shift])) };
 }
 
 /** An axis without limits, switches or travel in the file, as a spindle or a rotary table, is asked about nothing. */
