@@ -8,3 +8,14 @@ export class HandRefused extends Error {
     this.allowed = allowed;
   }
 }
+
+/** Whether what was to be done cannot be done here. */
+export function isRefused(act: () => void): boolean {
+  try {
+    act();
+    return false;
+  } catch (cause) {
+    if (cause instanceof HandRefused) return true;
+    throw cause;
+  }
+}

@@ -3,6 +3,7 @@ import type { Subject } from '../model/machine.ts';
 import type { Timekeeper } from '../model/source.ts';
 import { ms } from '../model/units.ts';
 import type { Bench } from './bench.ts';
+import { isRefused } from './hand-refused.ts';
 import { motionSeen } from './motion-seen.ts';
 import { OwnControl } from './own-control.ts';
 import { randomFor } from './random.ts';
@@ -145,16 +146,24 @@ export function simulatedHands(
       saying();
       const instead = saysInstead?.(ask);
       let at = Math.max(time.now(), busyUntil);
+      // A switch that only the machine file knows cannot be found on this machine.
+      let unable = false;
       if (instead === undefined)
         for (const [after, act] of gesturesOf(ask)) {
           at += after;
-          later(at, act);
+          later(at, () => {
+            unable ||= isRefused(act);
+          });
         }
       busyUntil = at;
       const say = () => {
         // What moves is watched to its end before anything is said of it.
         if (movesOn(ask)) {
           saying = time.after(ms(glancesEvery), say);
+          return;
+        }
+        if (unable) {
+          answer(id, 'cannot');
           return;
         }
         const told = instead === undefined ? trouble.said(ask) : undefined;

@@ -1,6 +1,7 @@
 import type { Machine } from '../model/machine.ts';
 import type { Source, Timekeeper } from '../model/source.ts';
 import { ToolError } from '../model/tool-error.ts';
+import { visible } from '../model/visible.ts';
 import { SessionFolder } from '../session/folder.ts';
 import type { Face } from '../session/operator.ts';
 import { realTime } from '../transport/real-time.ts';
@@ -24,8 +25,8 @@ export function portNamed({ port, fault = [] }: CommissionFlags, resumed: Sessio
   return found;
 }
 
-/** The session that is gone on with, where there is one in the folder. */
-export function resumedSession({ resume, out }: CommissionFlags): SessionFolder | undefined {
+/** The session that is gone on with. Where there is none a machine file begins one: whoever starts by a script need not look whether it began before. */
+export function resumedSession({ resume, out, machine }: CommissionFlags): SessionFolder | undefined {
   if (!resume) return undefined;
   if (out === undefined) {
     throw new ToolError(
@@ -35,7 +36,13 @@ export function resumedSession({ resume, out }: CommissionFlags): SessionFolder 
     );
   }
   const folder = new SessionFolder(out);
-  return folder.exists ? folder : undefined;
+  if (folder.exists) return folder;
+  if (machine !== undefined) return undefined;
+  throw new ToolError(
+    'file-missing',
+    `There is no session in ${visible(out)}.`,
+    'Name the folder of the session that is to go on, or begin a new one without --resume.',
+  );
 }
 
 export function machineOf(

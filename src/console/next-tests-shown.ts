@@ -7,6 +7,7 @@ import { type Machine, switchOf } from '../model/machine.ts';
 import { causeSentences, causeTitle, evidenceText, fixText, shareText } from '../words/cause/cause-words.ts';
 import { deedWords } from '../words/cause/deed-words.ts';
 import { outcomeText } from '../words/cause/outcome-words.ts';
+import { counted } from '../words/figures.ts';
 import { showJson, showLines } from './show.ts';
 
 /** How many tests are worth writing down for someone far away. */
@@ -110,7 +111,7 @@ function testLines({ deed, kind, minutes, answers }: NextTest, number: number): 
     `   about ${minutes} min${power}; tools: ${tools}`,
     ...cautions.map((each) => `   Caution: ${each}`),
     ...answers.map(({ outcome, chance, causes, left }) => {
-      const others = left > causes.length ? `, or ${left - causes.length} others` : '';
+      const others = left > causes.length ? `, or ${counted(left - causes.length, 'other')}` : '';
       return `   - ${outcomeText(deed, outcome)} (${shareText(chance)}): ${causes.map(causeTitle).join('; ')}${others}`;
     }),
   ];

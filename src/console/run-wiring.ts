@@ -34,7 +34,7 @@ export function wiringText(names: readonly string[], flags: WiringFlags): string
 }
 
 const wiringList = (): string =>
-  wiringNames.map((name) => `${name.padEnd(30)}${wiringWords[name]}\n`).join('');
+  wiringNames.map((name) => `${name.padEnd(32)}${wiringWords[name]}\n`).join('');
 
 const ended = (text: string): string => (text.endsWith('\n') ? text : `${text}\n`);
 

@@ -16,7 +16,9 @@ export function saysOf({ facts, missing }: Verdict): readonly string[] {
   return [
     ...missing.map((each) => `Missing: ${missingWords[each]}.`),
     ...(facts.rest ? [restStatement(facts.rest)] : []),
-    ...(facts.presses && facts.presses.asked > 0 ? [pressStatement(facts.presses)] : []),
+    ...(facts.presses && facts.presses.asked > 0 && missing.length === 0
+      ? [pressStatement(facts.presses)]
+      : []),
     ...(facts.soak ? [soakStatement(facts.soak)] : []),
     ...(facts.cause ? causeSentences(facts.cause) : []),
     ...(facts.row ? [`${sentence(rowStatement(facts.row))}.`] : []),

@@ -1,4 +1,5 @@
 import { afterAll, expect, it } from 'vitest';
+import { scenarioFile } from '../../src/bench/scenario.ts';
 import type { CheckName } from '../../src/model/verdict.ts';
 import { replay } from '../../src/session/replay.ts';
 import { found, remove, temporaryFolder, virtualSession } from './virtual-session.ts';
@@ -6,10 +7,13 @@ import { found, remove, temporaryFolder, virtualSession } from './virtual-sessio
 const folders: string[] = [];
 afterAll(() => folders.forEach(remove));
 
-const run = async (checks: readonly CheckName[]) => {
+const run = async (checks: readonly CheckName[], machineText = scenarioFile) => {
   const folder = temporaryFolder();
   folders.push(folder);
-  return { folder, outcome: await virtualSession({ folder, session: { checks, restSeconds: 2 } }) };
+  return {
+    folder,
+    outcome: await virtualSession({ folder, session: { checks, restSeconds: 2, machineText } }),
+  };
 };
 
 it('a check that asks nothing is judged, and judged again to the same, though nobody was asked anything', async () => {
@@ -20,5 +24,13 @@ it('a check that asks nothing is judged, and judged again to the same, though no
   expect(replay(folder).facts.verdicts.map(({ subject, status }) => `${subject} ${status}`)).toContain(
     'X inconclusive',
   );
+  expect(outcome.exit).toBe(2);
+});
+
+it('a seek that no home switch of the file makes possible is said to be untested, and the session does not end as shown', async () => {
+  const homeless = scenarioFile.replaceAll(/^ +axis: [XYZ]\n/gm, '');
+  const { outcome } = await run(['seek', 'homing'], homeless);
+  for (const axis of ['X', 'Y', 'Z'])
+    for (const check of ['seek', 'homing']) expect(found(outcome)).toContain(`${check} ${axis}: not-tested`);
   expect(outcome.exit).toBe(2);
 });

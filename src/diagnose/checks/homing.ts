@@ -11,7 +11,7 @@ import { lastOf } from '../procedures/last-verdict.ts';
 import type { Homing } from '../procedures/watched-homing.ts';
 import { seekRoles } from '../seek/roles.ts';
 import type { SeekRun } from '../seek/run.ts';
-import { axesToSeek } from './seek.ts';
+import { axesToSeek, axesWithoutHome } from './seek.ts';
 
 type HomingKept = HomingItem | { readonly motion: MotionKnown };
 
@@ -83,10 +83,14 @@ function heldBack(axis: string, scene: Scene): Missing | undefined {
 
 function judge(kept: readonly HomingKept[], scene: Scene): readonly Verdict[] {
   const items = kept.filter((each) => 'axis' in each);
-  return axesToSeek(scene).map(({ letter }) => {
+  const verdicts = axesToSeek(scene).map(({ letter }) => {
     const item = items.findLast(({ axis }) => axis === letter);
     return item ? judgeHomingItem(item) : withoutEvidence({ check: 'homing', subject: letter }, 'stopped');
   });
+  const homeless = axesWithoutHome(scene).map(({ letter }) =>
+    withoutEvidence({ check: 'homing', subject: letter }, 'no-home-switch'),
+  );
+  return [...verdicts, ...homeless];
 }
 
 function teaches(kept: readonly HomingKept[], scene: Scene): Partial<Known> {

@@ -31,6 +31,16 @@ export function axesToSeek(scene: Scene): readonly Axis[] {
   return [...axes].sort((a, b) => rank(a) - rank(b));
 }
 
+/** Axes that no switch of the file homes though they should: those that are told to home, and all where none can. Said, or the check would be silent about them. */
+export function axesWithoutHome(scene: Scene): readonly Axis[] {
+  if (scene.only) return [];
+  const sought = axesToSeek(scene);
+  return scene.machine.axes.filter(
+    (axis) =>
+      !sought.includes(axis) && axis.kind === 'linear' && (sought.length === 0 || axis.homes !== undefined),
+  );
+}
+
 function* gather(scene: Scene): Procedure<SeekKept> {
   const latest: Latest = { status: scene.now, period: scene.known.motion.period };
   let { motion } = scene.known;
@@ -46,16 +56,17 @@ function* gather(scene: Scene): Procedure<SeekKept> {
 
 function judge(kept: readonly SeekKept[], scene: Scene): readonly Verdict[] {
   const items = kept.filter((each) => 'axis' in each);
-  const axes = axesToSeek(scene);
-  if (axes.length === 0) return [];
-  const verdicts = axes.map(({ letter }) => {
+  const verdicts = axesToSeek(scene).map(({ letter }) => {
     const item = items.find(({ axis }) => axis === letter);
     return item
       ? judgeSeekItem(item, scene.machine)
       : withoutEvidence({ check: 'seek', subject: letter }, 'stopped');
   });
+  const homeless = axesWithoutHome(scene).map(({ letter }) =>
+    withoutEvidence({ check: 'seek', subject: letter }, 'no-home-switch'),
+  );
   // Nothing moved: there is nothing to say of the frame, and what was missing is said of each axis.
-  if (items.every(({ runs }) => runs.length === 0)) return verdicts;
+  if (items.every(({ runs }) => runs.length === 0)) return [...verdicts, ...homeless];
   const frame = judgeFrame(
     items.map((item) => ({
       axis: item.axis,
@@ -65,7 +76,7 @@ function judge(kept: readonly SeekKept[], scene: Scene): readonly Verdict[] {
     scene.machine,
     motionOf(kept, scene),
   );
-  return turnedNotMirrored(frame ? [...verdicts, frame] : verdicts, frame);
+  return [...turnedNotMirrored(frame ? [...verdicts, frame] : verdicts, frame), ...homeless];
 }
 
 const motionOf = (kept: readonly SeekKept[], scene: Scene): MotionKnown =>

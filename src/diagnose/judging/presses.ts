@@ -20,7 +20,9 @@ export function judgePresses(
   if (item.flickers || item.briefly === 'not-pressed') return failedFlickering(of, input, item);
   const traces = item.presses.map((each) => each.trace);
   const answering = answeringInput(item, pressed);
-  const answered = item.presses.filter((each) => each.moved.some((moved) => moved.input === answering));
+  const answered = item.presses.filter((each) =>
+    each.moved.some((moved) => moved.input === (answering ?? input)),
+  );
   const facts = factsOf(item, answered, answering, input);
   const confirmed = item.presses.some((each) => each.confirmed);
   const evidence = evidenceOfPresses(answered.length, confirmed);

@@ -20,7 +20,7 @@ inputs:                          # names as the controller reports them: lower-c
     # polarity: active when open # the setting in the controller as you know it: active when open, active when closed
     # terminal: IN1              # as printed on the board
     # connector: J4              # inputs of one connector drop together when it is pulled
-    voltage: unknown             # as in 5 V, 24 V. Unknown or above 30 V: you are never asked to unplug it
+    voltage: unknown             # as in 5 V, 24 V. Unknown or above 30 V: you are never asked to unplug it. Left out: you are first asked what plug it is
     # reach: by hand             # where the plug can be reached: by hand, controller only, never
     # overtravel: 2.5 mm         # how far it may be driven past its trip
 
