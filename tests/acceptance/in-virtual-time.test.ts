@@ -18,10 +18,10 @@ interface Measured {
 const measured = (): Measured =>
   JSON.parse(execFileSync(process.execPath, [script, '--json'], { encoding: 'utf8' }));
 
-/** What a person waits for, ms; of the processor, because other tests run beside this one: on a machine that does nothing else the wall shows the same. */
+/** ms of the processor, because other tests run beside this one. The clock on the wall shows more: what is kept is waited for until the disk has it. */
 const atMost = 2000;
-/** Noise only ever adds: the least of a few is what it takes. */
-const tries = 8;
+/** Noise only ever adds: the least of some is what it takes. */
+const tries = 20;
 
 describeBuilt('the whole commissioning of a sound three-axis bench, every check, in virtual time', [], () => {
   it('takes less than two seconds in a process that has done nothing before', { timeout: 240_000 }, () => {
