@@ -1,5 +1,4 @@
-import type { Millis } from '../model/units.ts';
-import { ms } from '../model/units.ts';
+import { type Millis, ms } from '../model/units.ts';
 
 /** How long nothing may be heard, or nothing that is a report, before the person is told; and, where no report ever came, before the session ends. */
 const toldAfter = ms(5000);

@@ -1,17 +1,18 @@
 import type { Check, Known, MotionKnown, Procedure, Scene } from '../../model/procedure.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
+import { homelessAxes } from '../judging/homeless-axes.ts';
 import { type HomingItem, nothingOf } from '../judging/homing-evidence.ts';
 import { judgeHomingItem } from '../judging/homing-verdict.ts';
 import { withoutEvidence } from '../judging/status.ts';
 import { homingsWatched } from '../limits.ts';
 import type { Asking, Latest } from '../procedures/asking.ts';
+import { axesToSeek } from '../procedures/axes-to-seek.ts';
 import { beforeMotion } from '../procedures/before-motion.ts';
 import { homeOnce } from '../procedures/home-axes.ts';
 import { lastOf } from '../procedures/last-verdict.ts';
 import type { Homing } from '../procedures/watched-homing.ts';
 import { seekRoles } from '../seek/roles.ts';
 import type { SeekRun } from '../seek/run.ts';
-import { axesToSeek, axesWithoutHome } from './seek.ts';
 
 type HomingKept = HomingItem | { readonly motion: MotionKnown };
 
@@ -87,10 +88,7 @@ function judge(kept: readonly HomingKept[], scene: Scene): readonly Verdict[] {
     const item = items.findLast(({ axis }) => axis === letter);
     return item ? judgeHomingItem(item) : withoutEvidence({ check: 'homing', subject: letter }, 'stopped');
   });
-  const homeless = axesWithoutHome(scene).map(({ letter }) =>
-    withoutEvidence({ check: 'homing', subject: letter }, 'no-home-switch'),
-  );
-  return [...verdicts, ...homeless];
+  return [...verdicts, ...homelessAxes('homing', scene)];
 }
 
 function teaches(kept: readonly HomingKept[], scene: Scene): Partial<Known> {

@@ -1,12 +1,13 @@
-import type { Axis } from '../../model/machine.ts';
 import type { Check, Known, MotionKnown, Procedure, Scene } from '../../model/procedure.ts';
 import type { Verdict } from '../../model/verdict.ts';
 import { judgeFrame } from '../judging/frame-verdict.ts';
+import { homelessAxes } from '../judging/homeless-axes.ts';
 import type { SeekItem } from '../judging/seek-evidence.ts';
 import { judgeSeekItem, seekJudgement } from '../judging/seek-verdict.ts';
 import { withoutEvidence } from '../judging/status.ts';
 import { turnedNotMirrored } from '../judging/turned.ts';
-import { type Latest, switchesAsked } from '../procedures/asking.ts';
+import type { Latest } from '../procedures/asking.ts';
+import { axesToSeek } from '../procedures/axes-to-seek.ts';
 import { seekAxis } from '../procedures/seek-axis.ts';
 import { seekRoles } from '../seek/roles.ts';
 
@@ -17,29 +18,6 @@ type SeekKept = SeekItem | { readonly motion: MotionKnown };
  * tool really goes are two questions: two wrong settings cancel at the switch and mirror every part.
  */
 export const seek: Check<SeekKept> = { name: 'seek', gather, judge, teaches };
-
-/** Axes with a switch to seek; the spindle axis first, then in the order the file tells. */
-export function axesToSeek(scene: Scene): readonly Axis[] {
-  const asked = switchesAsked(scene);
-  const axes = scene.machine.axes.filter(
-    ({ letter }) =>
-      asked.some((each) => each.axis === letter && each.duty.includes('home')) &&
-      (seekRoles(scene.machine, letter, scene.known.answering)?.home.length ?? 0) > 0,
-  );
-  const rank = ({ letter, homes, homeOrder }: Axis) =>
-    letter === 'Z' && homes === 'positive' ? -1 : (homeOrder ?? Number.MAX_SAFE_INTEGER);
-  return [...axes].sort((a, b) => rank(a) - rank(b));
-}
-
-/** Axes that no switch of the file homes though they should: those that are told to home, and all where none can. Said, or the check would be silent about them. */
-export function axesWithoutHome(scene: Scene): readonly Axis[] {
-  if (scene.only) return [];
-  const sought = axesToSeek(scene);
-  return scene.machine.axes.filter(
-    (axis) =>
-      !sought.includes(axis) && axis.kind === 'linear' && (sought.length === 0 || axis.homes !== undefined),
-  );
-}
 
 function* gather(scene: Scene): Procedure<SeekKept> {
   const latest: Latest = { status: scene.now, period: scene.known.motion.period };
@@ -62,9 +40,7 @@ function judge(kept: readonly SeekKept[], scene: Scene): readonly Verdict[] {
       ? judgeSeekItem(item, scene.machine)
       : withoutEvidence({ check: 'seek', subject: letter }, 'stopped');
   });
-  const homeless = axesWithoutHome(scene).map(({ letter }) =>
-    withoutEvidence({ check: 'seek', subject: letter }, 'no-home-switch'),
-  );
+  const homeless = homelessAxes('seek', scene);
   // Nothing moved: there is nothing to say of the frame, and what was missing is said of each axis.
   if (items.every(({ runs }) => runs.length === 0)) return [...verdicts, ...homeless];
   const frame = judgeFrame(
