@@ -2,46 +2,77 @@ import type { Machine } from '../model/machine.ts';
 import { ToolError } from '../model/tool-error.ts';
 import { visible } from '../model/visible.ts';
 import { buildRecord } from '../report/build-record.ts';
-import { inputMap } from '../report/input-map.ts';
+import { inputMap, isUntested } from '../report/input-map.ts';
 import { mapFormatNames, mapFormats } from '../report/map-formats.ts';
 import { mapText } from '../report/map-text.ts';
 import { type MapPage, mapPage } from '../report/proof.ts';
 import { SessionFolder, sha256 } from '../session/folder.ts';
 import { replay } from '../session/replay.ts';
-import { listed, momentText } from '../words/figures.ts';
+import { listed } from '../words/figures.ts';
+import { mapWords } from '../words/map-words.ts';
 import { withSession } from './bundled.ts';
-import { lastSession } from './last-session.ts';
+import { type Kept, sessionOf, sessionsBelow } from './last-session.ts';
 import { machineIn, textOfFile } from './read-machine.ts';
 
-/** Declared by the file, found by the session; a session of another file is never mixed in unless it was named. */
-export function mapOf(session: string | undefined, machineFile: string | undefined): MapPage {
-  const text = machineFile === undefined ? undefined : textOfFile(machineFile);
-  const own = text === undefined ? undefined : machineIn(text, machineFile ?? '');
-  const isOfFile = (each: SessionFolder) => text === undefined || each.header().machineHash === sha256(text);
-  const folder = session ?? lastSession('sessions', isOfFile);
-  if (folder === undefined) {
-    if (own) return unproved(own);
-    throw new ToolError(
-      'file-missing',
-      'There is no session under sessions.',
-      'Name a session folder, or a machine file with --machine.',
-    );
-  }
-  return withSession(folder, (opened) => {
-    const { facts } = replay(opened);
-    const { verdicts } = buildRecord(facts);
-    const other = isOfFile(new SessionFolder(opened)) ? '' : ', which began with another machine file';
-    const from = `Found in the session of ${momentText(facts.started)} in ${folder}${other}.`;
-    const machine = own ?? facts.machine;
-    const rows = inputMap(machine, facts.verdicts);
-    return mapPage({ machine: machine.name, from, rows, verdicts, started: facts.started });
-  });
+/** Declared by the file, found by the session. Without a session named it is the one that says most of the machine. */
+export function mapOf(
+  session: string | undefined,
+  machineFile: string | undefined,
+  below = 'sessions',
+): MapPage {
+  const own = machineFile === undefined ? undefined : fileAt(machineFile);
+  if (session !== undefined) return found(session, own, []);
+  const sessions = sessionsBelow(below);
+  const wanted = own && { name: own.machine.name, text: own.text };
+  const chosen = sessionOf(wanted, sessions);
+  if (chosen) return found(chosen.path, own, own ? [] : otherMachines(chosen, sessions));
+  if (own) return unproved(own.machine, below);
+  throw new ToolError(
+    'file-missing',
+    `There is no session under ${below}.`,
+    'Name a session folder, or a machine file with --machine.',
+  );
 }
 
-const unproved = (machine: Machine): MapPage =>
+interface OwnFile {
+  readonly text: string;
+  readonly machine: Machine;
+}
+
+function fileAt(path: string): OwnFile {
+  const text = textOfFile(path);
+  return { text, machine: machineIn(text, path) };
+}
+
+/** Names of the machines that have sessions beside the one that was chosen. */
+const otherMachines = (chosen: Kept, sessions: readonly Kept[]): readonly string[] => [
+  ...new Set(sessions.flatMap(({ machine }) => machine ?? []).filter((name) => name !== chosen.machine)),
+];
+
+const found = (session: string, own: OwnFile | undefined, others: readonly string[]): MapPage =>
+  withSession(session, (folder) => {
+    const { facts } = replay(folder);
+    const { machineHash, search } = new SessionFolder(folder).header();
+    const machine = own?.machine ?? facts.machine;
+    const rows = inputMap(machine, facts.verdicts);
+    const untested = rows.filter(isUntested).map(({ subject }) => subject);
+    const isOther = own !== undefined && machineHash !== sha256(own.text);
+    const isOtherMachine = isOther && facts.machine.name !== machine.name;
+    const from = [
+      mapWords.from(search ? 'search' : 'commissioning', facts.started, session),
+      ...(isOtherMachine ? [mapWords.otherMachine(facts.machine.name)] : []),
+      ...(isOther && !isOtherMachine ? [mapWords.otherFile] : []),
+      ...(untested.length === 0 ? [] : [mapWords.nobodyTested(untested, rows.length)]),
+      ...(others.length === 0 ? [] : [mapWords.otherMachinesToo(others)]),
+    ].join(' ');
+    const { verdicts } = buildRecord(facts);
+    return mapPage({ machine: machine.name, from, rows, verdicts, started: facts.started });
+  });
+
+const unproved = (machine: Machine, below: string): MapPage =>
   mapPage({
     machine: machine.name,
-    from: 'No session with this file is under sessions: nothing was found yet.',
+    from: mapWords.none(below),
     rows: inputMap(machine),
     verdicts: [],
     started: '',
@@ -49,7 +80,7 @@ const unproved = (machine: Machine): MapPage =>
 
 /** The map in a format; without one, for a terminal. */
 export function mapIn(format: string | undefined, page: MapPage): string {
-  if (format === undefined) return `${visible(`${page.machine}. ${page.from}`)}\n\n${mapText(page.rows)}`;
+  if (format === undefined) return mapText(page);
   const name = mapFormatNames.find((each) => each === format);
   if (name) return mapFormats[name](page);
   throw new ToolError(

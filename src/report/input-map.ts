@@ -15,6 +15,13 @@ export const inputMap = (machine: Machine, verdicts: readonly Verdict[] = []): r
     })),
   );
 
+/** Neither a press nor a plug came to anything: that it was quiet at rest tells nothing of a switch. */
+export const isUntested = ({ found }: InputRow): boolean =>
+  found.answersOn === undefined &&
+  !found.noAnswer &&
+  found.contact === undefined &&
+  found.breakNoticed === undefined;
+
 function declared(each: Switch, input: Input): InputRow['declared'] {
   return {
     duty: [...each.duty],

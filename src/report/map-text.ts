@@ -1,19 +1,23 @@
 import { visible } from '../model/visible.ts';
 import { blankWords } from '../words/record-words.ts';
-import { tableLines } from './markdown.ts';
-import type { InputRow } from './schema/input-row.ts';
+import { isUntested } from './input-map.ts';
+import type { MapPage } from './proof.ts';
 import { mapTable } from './sections/map.ts';
 import { placeText } from './subjects.ts';
+import { wrapped } from './wrapped.ts';
 
-/** The input map for a terminal: three lines a switch, declared and found apart. */
-export function mapText(rows: readonly InputRow[]): string {
+/** Columns that are understood without their heading. */
+const alone: readonly string[] = ['Duty, axis, end', 'Contact, circuit'];
+
+/** The input map for a terminal: where it comes from, then switch by switch what is declared and what was found. */
+export function mapText({ machine, from, rows }: Pick<MapPage, 'machine' | 'from' | 'rows'>): string {
   const table = mapTable(rows);
   const lines = rows.flatMap((row, at) => {
     const cells = (table.rows[at] ?? []).map((cell, i) => {
       const said = typeof cell === 'string' ? cell : 'tone' in cell ? cell.word : cell.join(', ');
       const { head = '', group = '' } = table.columns[i] ?? {};
-      const alone = group.startsWith('Declared') && said !== blankWords.notStated;
-      return { group, said: alone ? said : `${head.toLowerCase()} ${said}` };
+      const isClear = alone.includes(head) ? said !== blankWords.notStated : said.startsWith('no answer');
+      return { group, said: isClear ? said : `${head.toLowerCase()} ${said}` };
     });
     const of = (group: string) =>
       cells
@@ -21,15 +25,14 @@ export function mapText(rows: readonly InputRow[]): string {
         .map(({ said }) => said)
         .join('; ');
     const place = placeText(row);
+    const found = isUntested(row) ? blankWords.notTested.toLowerCase() : of('Found');
     return [
-      visible(place === '' ? row.subject : `${row.subject} (${place})`),
-      visible(`  declared  ${of('Declared')}`),
-      visible(`  found     ${of('Found')}`),
+      ...wrapped(place === '' ? row.subject : `${row.subject} (${place})`),
+      ...wrapped(of('Declared'), '  declared  ', ' '.repeat(12)),
+      ...wrapped(found, '  found     ', ' '.repeat(12)),
     ];
   });
-  return rows.length === 0 ? `${blankWords.none}\n` : `${lines.join('\n')}\n`;
+  const head = wrapped(`${machine}. ${from}`);
+  const body = rows.length === 0 ? [blankWords.none] : lines;
+  return [...head, '', ...body].map((line) => `${visible(line)}\n`).join('');
 }
-
-/** The input map as a Markdown table. */
-export const mapMarkdown = (rows: readonly InputRow[]): string =>
-  `${tableLines(mapTable(rows)).join('\n')}\n`;

@@ -1,3 +1,4 @@
+import { visible } from '../model/visible.ts';
 import { traceText } from '../words/trace-words.ts';
 import { schematicText } from '../words/wiring/schematic-words.ts';
 import { stateWords } from '../words/wiring/study-words.ts';
@@ -26,6 +27,8 @@ function blockLines(block: Block, loud: boolean): readonly string[] {
       return [block.strong || loud ? `**${plain(block.text)}**` : plain(block.text), ''];
     case 'list':
       return [...block.items.map((item, i) => `${block.ordered ? `${i + 1}.` : '-'} ${plain(item)}`), ''];
+    case 'commands':
+      return ['```', ...block.lines.map(visible), '```', ''];
     case 'table':
       return tableLines(block);
     case 'fields':
@@ -70,7 +73,7 @@ const blank = '\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_';
 const cellText = (cell: Cell): string =>
   isMark(cell) ? `${cell.mark} ${cell.word}`.trim() : typeof cell === 'string' ? cell : cell.join(' ');
 
-export function tableLines({ columns, rows }: Table): readonly string[] {
+function tableLines({ columns, rows }: Table): readonly string[] {
   const row = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
   const heads = columns.map(({ head, group }) => plain(group === undefined ? head : `${group}: ${head}`));
   const cell = (each: Cell) =>

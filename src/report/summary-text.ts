@@ -9,8 +9,7 @@ import type { InputRow } from './schema/input-row.ts';
 import { countLines } from './sections/summary.ts';
 import { columnsOf, placeText, verdictOn, worstOn } from './subjects.ts';
 import { titleOf } from './title.ts';
-
-const width = 78;
+import { wrapped } from './wrapped.ts';
 
 /** The end of a run on a plain terminal: the worst first, no colour, no drawing, nothing wider than 78 columns but a name. */
 export function summaryText(record: ReportRecord): string {
@@ -33,7 +32,7 @@ export function summaryText(record: ReportRecord): string {
     '',
     ...wrapped(`${statusWords[record.worst].word}. ${headlineWords[record.worst]}`, '', ''),
     ...out,
-    ...countLines(record).flatMap((line) => wrapped(line, '', '')),
+    ...countLines(record).flatMap((line) => wrapped(line)),
     '',
     ...rows,
     ...axes,
@@ -68,7 +67,7 @@ function rowLines(record: ReportRecord, row: InputRow, status: Status): readonly
 
 /** Where a fault names no change to make yet, the first thing to look at; the last finding is the most particular one. */
 function nextStep(record: ReportRecord, { subject }: InputRow): readonly string[] {
-  if (record.changes.some((change) => change.subject === subject)) return [];
+  if (record.changes.some((change) => change.subject === subject && change.what !== 'cause')) return [];
   const faults = record.verdicts
     .filter((verdict) => verdict.subject === subject)
     .flatMap(({ findings }) => findings.filter(({ weight }) => weight === 'fault'));
@@ -91,18 +90,4 @@ function streamNotes({ verdicts }: ReportRecord): readonly string[] {
   return [...new Set(findings.map((each) => `${lineOf(each)} ${each.said}`))].flatMap((line) =>
     wrapped(`Stream: ${line}`, '', '  '),
   );
-}
-
-/** Breaks at spaces so that no line is longer than the terminal is wide. */
-function wrapped(text: string, first: string, next: string): readonly string[] {
-  const lines: string[] = [];
-  let line = first;
-  for (const word of text.split(' ')) {
-    const glue = line === first || line === next ? '' : ' ';
-    if (line.length + glue.length + word.length > width && line.trim() !== '') {
-      lines.push(line);
-      line = next + word;
-    } else line += glue + word;
-  }
-  return [...lines, line];
 }

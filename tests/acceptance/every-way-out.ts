@@ -35,7 +35,7 @@ export function everyMap(facts: SessionFacts): Ways {
   const page = mapPage({ machine: machine.name, from: 'this session', rows, verdicts, started });
   return new Map([
     ...mapFormatNames.map((name) => [`map ${name}`, mapFormats[name](page)] as const),
-    ['map', mapText(rows)],
+    ['map', mapText(page)],
   ]);
 }
 

@@ -2,18 +2,27 @@ import { describe, expect, it } from 'vitest';
 import { buildRecord } from '../../src/report/build-record.ts';
 import { formatNames, formats } from '../../src/report/formats.ts';
 import { json } from '../../src/report/json.ts';
-import { mapMarkdown, mapText } from '../../src/report/map-text.ts';
+import { mapFormats } from '../../src/report/map-formats.ts';
+import { mapText } from '../../src/report/map-text.ts';
 import { plain } from '../../src/report/markdown-text.ts';
+import { mapPage } from '../../src/report/proof.ts';
 import { parseRecord } from '../../src/report/record.ts';
 import { summaryText } from '../../src/report/summary-text.ts';
 import { hostile } from './hostile.ts';
 
 const record = buildRecord(hostile);
+const map = mapPage({
+  machine: record.machine.name,
+  from: 'a session',
+  rows: record.inputMap,
+  verdicts: record.verdicts,
+  started: record.session.started,
+});
 const outputs = [
   ...formatNames.map((name) => [name, formats[name](record).text] as const),
   ['summary', summaryText(record)] as const,
-  ['map', mapText(record.inputMap)] as const,
-  ['map table', mapMarkdown(record.inputMap)] as const,
+  ['map', mapText(map)] as const,
+  ['map table', mapFormats.md(map)] as const,
 ];
 
 describe('text from a stream or a file', () => {

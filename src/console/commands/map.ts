@@ -12,7 +12,7 @@ export const mapCommand = (done: Run): Command =>
     .description("the machine's input map from its file and its last session")
     .argument(
       '[session]',
-      'a session folder, or the file report --bundle made of it; left out: the last one under sessions',
+      'a session folder, or the file report --bundle made of it; left out: the last commissioning under sessions',
     )
     .option('--machine <file>', 'the machine file; left out: the copy in the session')
     .option('--format <format>', 'md, html, csv or json; left out: text for a terminal')

@@ -1,8 +1,6 @@
 import { visible } from '../../model/visible.ts';
 import { type Block, type Cell, isMark, type Section, type Table } from '../document.ts';
-
-/** Columns of a terminal that a reader is likely to have. */
-const width = 100;
+import { terminalWidth as width, wrapped } from '../wrapped.ts';
 
 /** Sections as plain text: headings in capitals, fields and tables in columns, sentences wrapped. */
 export const plainText = (title: string, sections: readonly Section[]): string =>
@@ -17,9 +15,11 @@ export const plainText = (title: string, sections: readonly Section[]): string =
 function blockLines(block: Block): readonly string[] {
   switch (block.kind) {
     case 'text':
-      return [...wrapped(block.text, '', ''), ''];
+      return [...wrapped(block.text), ''];
     case 'list':
       return [...block.items.flatMap((item) => wrapped(item, '- ', '  ')), ''];
+    case 'commands':
+      return [...block.lines, ''];
     case 'fields': {
       const wide = Math.max(...block.fields.map(([label]) => label.length));
       return [
@@ -39,29 +39,13 @@ function blockLines(block: Block): readonly string[] {
       ];
     case 'headline':
     case 'callout':
-      return [...wrapped(block.text, '', ''), ''];
+      return [...wrapped(block.text), ''];
     case 'drawings':
     case 'schematics':
     case 'pictures':
     case 'space':
       return [];
   }
-}
-
-function wrapped(text: string, first: string, rest: string): readonly string[] {
-  const lines: string[] = [];
-  let line = first;
-  let fresh = true;
-  for (const word of text.split(' ')) {
-    if (!fresh && line.length + 1 + word.length > width) {
-      lines.push(line);
-      line = rest;
-      fresh = true;
-    }
-    line += fresh ? word : ` ${word}`;
-    fresh = false;
-  }
-  return [...lines, line];
 }
 
 const cellText = (cell: Cell): string =>
