@@ -75,6 +75,15 @@ export type Finding =
       readonly answered: number;
       readonly asked: number;
     }
+  | {
+      readonly kind: 'another-answered';
+      readonly input: InputName;
+      readonly answeredBy: readonly InputName[];
+      /** Presses that went to another input alone. */
+      readonly elsewhere: number;
+      readonly answered: number;
+      readonly asked: number;
+    }
   | { readonly kind: 'sticks'; readonly input: InputName }
   | { readonly kind: 'slow-answer'; readonly input: InputName }
   | { readonly kind: 'floats-open'; readonly input: InputName; readonly edges: number }
@@ -134,6 +143,7 @@ export const weightOf = {
   'chain-blocked': 'limitation',
   chatters: 'limitation',
   'misses-presses': 'fault',
+  'another-answered': 'limitation',
   sticks: 'fault',
   'slow-answer': 'limitation',
   'floats-open': 'fault',

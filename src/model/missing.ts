@@ -13,6 +13,7 @@ export type Missing =
   | 'press-after-replug'
   | 'replug'
   | 'never-answered'
+  | 'press-again'
   | 'rest-in-doubt'
   | 'input-not-reported'
   | 'stream-broke-off'

@@ -86,6 +86,8 @@ export interface PossibleCauses {
 export interface PressFacts {
   readonly asked: number;
   readonly answered: number;
+  /** Presses that another input answered in its place; they count for nothing. */
+  readonly elsewhere?: number;
   /** One-sided exact binomial bound on the share of presses that could still go unseen. */
   readonly missShareAtMost95?: Share;
 }

@@ -16,6 +16,7 @@ export const missingWords = {
   'press-after-replug': 'the press after plugging in again is missing',
   replug: 'the plug was not put back',
   'never-answered': 'the switch gave no answer that could be relied on',
+  'press-again': 'a press that another input answered does not count; it has to come again',
   'rest-in-doubt': 'it is not known whether something operated the switch at rest',
   'input-not-reported': 'the stream does not report this input',
   'stream-broke-off': 'the stream broke off, and again when it was repeated',

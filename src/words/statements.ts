@@ -5,9 +5,10 @@ import { counted, percentText, rateText, roundedUp, timeText } from './figures.t
  * What n of n presses prove, and no more: the one-sided exact binomial bound 1 − 0.05^(1/n) on the share that could still go
  * unseen (the rule of three in its exact form; Eypasch et al., BMJ 311 (1995) 619).
  */
-export function pressStatement({ asked, answered, missShareAtMost95 }: PressFacts): string {
-  const count = `${answered} of ${asked} answered`;
-  if (answered < asked) return `${count}: each missed press is a fault of its own, not a percentage.`;
+export function pressStatement({ asked, answered, elsewhere = 0, missShareAtMost95 }: PressFacts): string {
+  const count = `${answered} of ${asked} answered${elsewhere === 0 ? '' : `, ${elsewhere} by another input`}`;
+  if (answered + elsewhere < asked)
+    return `${count}: each missed press is a fault of its own, not a percentage.`;
   if (missShareAtMost95 === undefined) return `${count}.`;
   return `${count}: with 95 % confidence no more than about ${percentText(missShareAtMost95)} of presses go unseen; it shows the wiring, not reliability.`;
 }

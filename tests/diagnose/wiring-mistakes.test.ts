@@ -147,6 +147,58 @@ describe('contacts that behave badly', () => {
     expect(judged({ ...healthy, a: truth }, { checks: ['press'], period: 50 })[0]).toBe('press a: proved');
   });
 
+  const wrongOnce =
+    (round: number, instead: string) =>
+    (ask: Ask, subject: string): string =>
+      ask.action === 'press' && subject === 'a' && ask.round === round ? instead : subject;
+
+  it('one press on a wrong switch neither passes the right one nor calls its contact bad', () => {
+    for (const round of [1, 2, 3]) {
+      const { verdicts } = play({
+        machine,
+        truths: healthy,
+        checks: ['press'],
+        handles: wrongOnce(round, 'b'),
+      });
+      expect(verdicts[0]).toMatchObject({
+        subject: 'a',
+        status: 'inconclusive',
+        missing: ['press-again'],
+        findings: [
+          { kind: 'another-answered', input: 'a', answeredBy: ['b'], elsewhere: 1, answered: 2, asked: 3 },
+        ],
+        facts: { presses: { asked: 3, answered: 2, elsewhere: 1 } },
+      });
+      expect(lines(verdicts.slice(1)).filter((each) => !each.endsWith('proved'))).toEqual([]);
+    }
+  });
+
+  it('a wrong press hides no fault that the right ones show', () => {
+    const reversed = { ...healthy, a: contact('a', 'normally closed', 'closed') };
+    expect(judged(reversed, { checks: ['press'], handles: wrongOnce(2, 'b') })[0]).toBe(
+      'press a: failed polarity-reversed another-answered',
+    );
+  });
+
+  it('a press that nothing answered fails the switch, whatever another one was answered by', () => {
+    const handles = (ask: Ask, subject: string): string => {
+      if (ask.action !== 'press' || subject !== 'a') return subject;
+      return { 2: 'nothing', 4: 'b' }[ask.round] ?? subject;
+    };
+    expect(judged(healthy, { checks: ['press'], presses: 5, handles })[0]).toBe(
+      'press a: failed misses-presses another-answered',
+    );
+  });
+
+  it('concludes nothing where as many presses went to another input as to the own one', () => {
+    const handles = (ask: Ask, subject: string): string =>
+      ask.action === 'press' && subject === 'a' && ask.round > 1 ? 'b' : subject;
+    for (const presses of [2, 3])
+      expect(judged(healthy, { checks: ['press'], presses, handles })[0]).toBe(
+        'press a: inconclusive conflicting-answers',
+      );
+  });
+
   it('never turns a missed press into a share of good ones', () => {
     let presses = 0;
     const handles = (ask: Ask, subject: string) =>

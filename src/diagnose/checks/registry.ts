@@ -12,7 +12,7 @@ import { stop } from './stop.ts';
 import { stopping } from './stopping.ts';
 
 /** Changed judgements under the same readings mean a new number: a saved session then says that the rules changed. */
-export const rulesVersion = 3;
+export const rulesVersion = 4;
 
 /** The checks in the order a person should do them: listening, then hands, then plugs, then power, then motion. A new check is one line here. */
 export const registry: readonly AnyCheck[] = [

@@ -3,7 +3,7 @@ import { type InputName, inputOf, type Switch } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
 import { cleanEdges, slowestForBounce } from '../limits.ts';
 import type { Excursion } from '../signal/excursion.ts';
-import { answersOf, type PressEvidence } from './press-evidence.ts';
+import type { PressEvidence } from './press-evidence.ts';
 
 /** What the presses of one switch show to be wrong, `by` being the input that answered them. */
 export function findingsOf(
@@ -32,8 +32,6 @@ export function findingsOf(
 }
 
 function unanswered(item: PressEvidence, { input, subject }: Switch, scene: Scene): readonly Finding[] {
-  const own = answersOf(item, input);
-  if (own > 0) return [{ kind: 'misses-presses', input, answered: own, asked: item.presses.length }];
   if (restActive(item, input, scene) !== '1') return [{ kind: 'never-changes', input }];
   const others =
     inputOf(scene.machine, input)

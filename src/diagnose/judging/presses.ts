@@ -4,7 +4,8 @@ import type { Scene } from '../../model/procedure.ts';
 import { missShareAtMost95 } from '../../model/statistics.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
 import type { Pressed } from '../procedures/press-once.ts';
-import { answeringInput, answersOf, type PressEvidence } from './press-evidence.ts';
+import { setAside, withAnother } from './answered-elsewhere.ts';
+import { answeringInput, type PressEvidence } from './press-evidence.ts';
 import { findingsOf, restActive } from './press-findings.ts';
 import { evidenceOfPresses, statusOf, withoutEvidence } from './status.ts';
 
@@ -18,6 +19,8 @@ export function judgePresses(
   const { input } = pressed;
   const of = { check: 'press', subject: item.subject } as const;
   if (item.flickers || item.briefly === 'not-pressed') return failedFlickering(of, input, item);
+  const aside = setAside(item, input);
+  if (aside) return withAnother(judgePresses(aside.own, pressed, scene, shifted), aside.finding, item);
   const traces = item.presses.map((each) => each.trace);
   const answering = answeringInput(item, pressed);
   const answered = item.presses.filter((each) =>
@@ -32,10 +35,8 @@ export function judgePresses(
 
   const reported = scene.streamInputs.includes(input);
   const movers = new Set(item.presses.flatMap((each) => each.moved.map((moved) => moved.input)));
-  if (movers.size > 0 && !answering) {
-    const missed = movers.has(input) && answersOf(item, input) < item.presses.length;
-    if (!missed) return without('never-answered', [{ kind: 'conflicting-answers', inputs: [...movers] }]);
-  }
+  if (movers.size > 0 && !answering)
+    return without('never-answered', [{ kind: 'conflicting-answers', inputs: [...movers] }]);
   if (movers.size === 0) {
     if (!reported) return without('input-not-reported', [{ kind: 'input-not-in-stream', input }]);
     if (!confirmed) return without('no-answer-given');

@@ -23,6 +23,7 @@ const statusOfMissing = {
   'press-after-replug': 'inconclusive',
   replug: 'inconclusive',
   'never-answered': 'inconclusive',
+  'press-again': 'inconclusive',
   'rest-in-doubt': 'inconclusive',
   'input-not-reported': 'inconclusive',
   'stream-broke-off': 'inconclusive',

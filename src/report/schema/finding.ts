@@ -86,6 +86,7 @@ const facts = {
   'chain-blocked': { input: name, others: names },
   chatters: { input: name, edges: count },
   'misses-presses': { input: name, answered: count, asked: count },
+  'another-answered': { input: name, answeredBy: names, elsewhere: count, answered: count, asked: count },
   sticks: { input: name },
   'slow-answer': { input: name },
   'floats-open': { input: name, edges: count },

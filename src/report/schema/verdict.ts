@@ -36,7 +36,12 @@ const facts = z.strictObject({
     .exactOptional(),
   rest: z.strictObject({ level, active, quietFor: time, edges: count }).exactOptional(),
   presses: z
-    .strictObject({ asked: count, answered: count, missShareAtMost95: z.number().exactOptional() })
+    .strictObject({
+      asked: count,
+      answered: count,
+      elsewhere: count.exactOptional(),
+      missShareAtMost95: z.number().exactOptional(),
+    })
     .exactOptional(),
   soak: z
     .strictObject({ trips: count, watched: time, perHourAtMost95: z.number().exactOptional() })

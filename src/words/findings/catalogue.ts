@@ -34,6 +34,7 @@ import {
   zeroNotAtHome,
 } from './limits.ts';
 import {
+  anotherAnswered,
   answersElsewhere,
   chainBlocked,
   conflictingAnswers,
@@ -90,6 +91,7 @@ export const findingWords = {
   'chain-blocked': chainBlocked,
   chatters,
   'misses-presses': missesPresses,
+  'another-answered': anotherAnswered,
   sticks,
   'slow-answer': slowAnswer,
   'floats-open': floatsOpen,
