@@ -18,6 +18,8 @@ export interface Section {
 export type Block =
   | { readonly kind: 'text'; readonly text: string; readonly strong?: true }
   | { readonly kind: 'list'; readonly items: readonly string[]; readonly ordered?: true }
+  /** Lines that a person copies as they stand. */
+  | { readonly kind: 'commands'; readonly lines: readonly string[] }
   | Table
   /** An undefined value is a blank line to be filled in by hand. */
   | { readonly kind: 'fields'; readonly fields: readonly Field[] }

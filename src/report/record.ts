@@ -31,7 +31,8 @@ export type Untested = z.infer<typeof untestedSchema>;
 
 const changeSchema = z.strictObject({
   subject: text,
-  what: z.enum(['setting', 'wire', 'mechanics']),
+  /** `cause`: what to change is known only when the cause is found, or was found by a search. */
+  what: z.enum(['setting', 'wire', 'mechanics', 'cause']),
   from: text,
   to: text,
   why: text,

@@ -60,11 +60,7 @@ export const sectionWords = {
   },
   cautions: { heading: 'Cautions', opening: 'For whoever works on this machine with this record in hand.' },
   limitations: { heading: 'Limitations', opening: 'How far the results reach.' },
-  cause: {
-    heading: 'Cause',
-    opening:
-      'What is likeliest after all that was seen. It rests on judged likelihoods of faults and on a computed circuit; only the re-test shows whether the fix was right.',
-  },
+  cause: { heading: 'Cause', opening: '' },
   changes: {
     heading: 'Changes to make',
     opening: 'The tool changes nothing. Write down who made a change, and test again what stands beside it.',

@@ -1,13 +1,27 @@
 import { describe, expect, it } from 'vitest';
+import { weightOf } from '../../src/model/finding.ts';
+import { share } from '../../src/model/units.ts';
 import { buildRecord } from '../../src/report/build-record.ts';
 import { formats } from '../../src/report/formats.ts';
 import { json } from '../../src/report/json.ts';
 import { parseRecord, reportRecordSchema } from '../../src/report/record.ts';
+import { faultWords } from '../../src/words/wiring/fault-words.ts';
 import { oneOfEach } from '../words/one-of-each.ts';
 import { hostile } from './hostile.ts';
 import { weekend } from './weekend.ts';
 
 const record = buildRecord(weekend);
+const named = {
+  share: share(0.99),
+  ended: 'named',
+  wirings: [],
+  assumed: [],
+  history: 'fresh',
+  evidence: [],
+  notDone: [],
+  ruledOut: [],
+  retest: ['press', 'open-wire'],
+} as const;
 
 describe('the record of a session', () => {
   it.each([
@@ -72,8 +86,43 @@ describe('the record of a session', () => {
       'z-top setting',
       'x-far wire',
       'x-far setting',
+      'door cause',
     ]);
     for (const { retest } of record.changes) expect(retest).toMatch(/rest, press and open wire/);
+  });
+
+  it('leaves no fault without a row, though nobody knows yet what mends it', () => {
+    const [first] = weekend.verdicts;
+    if (!first) throw new Error('the fixture has verdicts');
+    for (const [kind, finding] of Object.entries(oneOfEach)) {
+      const verdict = { ...first, subject: 'x-home', status: 'failed' as const, findings: [finding] };
+      const { changes } = buildRecord({ ...weekend, verdicts: [verdict] }, { circuits: false });
+      if (weightOf[finding.kind] === 'fault') expect([kind, changes.length > 0]).toEqual([kind, true]);
+    }
+  });
+
+  it('has what a search named among the changes, with how it is mended', () => {
+    const [first] = weekend.verdicts;
+    if (!first) throw new Error('the fixture has verdicts');
+    const verdict = {
+      ...first,
+      check: 'troubleshoot' as const,
+      subject: 'x-home',
+      status: 'failed' as const,
+      findings: [],
+      facts: { cause: { ...named, causes: [['signal-core-open' as const]] } },
+    };
+    const { changes } = buildRecord({ ...weekend, verdicts: [verdict] }, { circuits: false });
+    expect(changes).toEqual([
+      {
+        subject: 'x-home',
+        what: 'cause',
+        from: faultWords['signal-core-open'].title,
+        to: faultWords['signal-core-open'].fix,
+        why: expect.stringContaining('about 99 %'),
+        retest: 'press and open wire of x-home',
+      },
+    ]);
   });
 
   it('gives the same record and the same bytes from the same facts', () => {

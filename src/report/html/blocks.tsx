@@ -13,6 +13,8 @@ export function BlockView({ block, id }: { readonly block: Block; readonly id: s
       return <p class={block.strong ? 'strong' : ''}>{block.text}</p>;
     case 'list':
       return <ListView items={block.items} ordered={block.ordered ?? false} />;
+    case 'commands':
+      return <pre>{block.lines.join('\n')}</pre>;
     case 'table':
       return <TableView table={block} />;
     case 'fields':

@@ -19,6 +19,7 @@ nav a { color: #1b4f8a; text-decoration: none; }
 nav a:hover, nav a:focus { text-decoration: underline; }
 ul, ol { margin: 0.4rem 0; padding-left: 1.3rem; max-width: 46rem; }
 li { margin: 0.2rem 0; }
+pre { margin: 0.6rem 0; padding: 0.5rem 0.8rem; max-width: 54rem; border: 1px solid #ccc; background: #f4f4f4; font: 0.86rem/1.6 ui-monospace, "Liberation Mono", monospace; white-space: pre-wrap; }
 table { width: 100%; margin: 0.7rem 0; border-collapse: collapse; font-size: 0.86rem; line-height: 1.38; }
 th { padding: 0.35rem 0.55rem; border-bottom: 1.5px solid #111; text-align: left; vertical-align: bottom; font-weight: 650; }
 .groups th { border-bottom: 1px solid #999; color: #444; font-weight: 500; }

@@ -1,10 +1,10 @@
 import {
+  causeSectionWords,
   causeSentences,
   causeTitle,
   evidenceText,
   fixText,
   retestText,
-  searchHint,
   troubleshootCommand,
   whatHappened,
 } from '../../words/cause/cause-words.ts';
@@ -17,15 +17,23 @@ import type { VerdictRecord } from '../schema/verdict.ts';
 /** What a search came to, with all it rests on; without one, how to begin it for each switch that failed. */
 export function causeBlocks({ verdicts }: ReportRecord): readonly Block[] {
   const found = verdicts.flatMap(searched);
-  if (found.length > 0) return found;
+  if (found.length > 0) return [text(causeSectionWords.searched), ...found];
   const failed = verdicts.filter(
     ({ check, status }) => status === 'failed' && (check === 'press' || check === 'open-wire'),
   );
   const subjects = [...new Set(failed.map(({ subject }) => subject))];
-  if (subjects.length === 0) return [text('No cause was looked for in this session.')];
-  const folder = '<this session’s folder>';
-  return [text(searchHint), list(subjects.map((subject) => troubleshootCommand(subject, folder)))];
+  if (subjects.length === 0) return [text(causeSectionWords.nothingFailed)];
+  // Whoever forges a record writes no command for the one who copies it.
+  const lines = subjects.filter(isSubject).map((subject) => troubleshootCommand(subject, '.'));
+  return [
+    text(causeSectionWords.notSearched),
+    text(causeSectionWords.howTo),
+    ...(lines.length === 0 ? [] : [{ kind: 'commands', lines } as const]),
+  ];
 }
+
+/** As a machine file may name an input and its switch. */
+const isSubject = (subject: string): boolean => /^[a-z0-9][a-z0-9-]*(\/[a-z0-9][a-z0-9-]*)?$/.test(subject);
 
 function searched({ subject, facts }: VerdictRecord): readonly Block[] {
   const { cause } = facts;

@@ -86,5 +86,16 @@ export const possibleText = ({ causes, others, assumed }: PossibleCauses): strin
 export const troubleshootCommand = (subject: string, session: string): string =>
   `tellwire troubleshoot ${subject} --from ${/^[\w./-]+$/.test(session) ? session : `"${session}"`}`;
 
+/** How the section of the cause begins, by what the session has done about it. */
+export const causeSectionWords = {
+  searched:
+    'What is likeliest after all that was seen. It rests on judged likelihoods of faults and on a computed circuit; only the re-test shows whether the fix was right.',
+  notSearched:
+    'This session tested what works and what does not. What a failure comes from was not looked for: what is possible stands with each switch, and a search finds which it is, by the test that tells most for its minutes first. It begins from what was seen here.',
+  howTo:
+    'Open a terminal in the folder of this session, the one with journal.ndjson in it, and copy a line. As it stands it lists what to test next; with --port and the port added, the tests are asked for at the machine, one by one.',
+  nothingFailed: 'No switch failed its press or its open wire, so no cause was looked for.',
+} as const;
+
 export const searchHint =
   'To look for the cause of what failed, from what was seen here (add --port to do it at the machine):';

@@ -13,7 +13,8 @@ export interface FindingScene {
 
 /** One change for the person to make; the tool makes none. */
 export interface Change {
-  readonly what: 'setting' | 'wire' | 'mechanics';
+  /** `cause`: it has to be found first, or a search has found it. */
+  readonly what: 'setting' | 'wire' | 'mechanics' | 'cause';
   readonly from: string;
   readonly to: string;
   readonly why: string;

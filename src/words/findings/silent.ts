@@ -61,7 +61,15 @@ export const slowAnswer: FindingEntry<'slow-answer'> = {
     'Shorten the input filter in the controller’s settings; a few milliseconds are common practice for a mechanical switch.',
     'Look for a capacitor on the input that does not belong there.',
   ],
-  change: noChange,
+  change: ({ input }, scene) => [
+    {
+      what: 'setting',
+      from: `${input} answers late`,
+      to: 'input filter of a few milliseconds, and reports often enough to see it',
+      why: 'at speed a late answer is a longer run past the switch.',
+      retest: retestOf(scene, 'wire'),
+    },
+  ],
 };
 
 export const chatters: FindingEntry<'chatters'> = {
@@ -74,7 +82,15 @@ export const chatters: FindingEntry<'chatters'> = {
     'Set a few milliseconds of input filter, where there is none.',
     'Replace a switch whose contact is worn.',
   ],
-  change: noChange,
+  change: ({ input }, scene) => [
+    {
+      what: 'setting',
+      from: `${input} without a filter that catches its bounce`,
+      to: 'input filter of a few milliseconds, once plug and joints are tight',
+      why: 'one press must be one change.',
+      retest: retestOf(scene, 'wire'),
+    },
+  ],
 };
 
 export const flickers: FindingEntry<'flickers'> = {
