@@ -1,3 +1,4 @@
+import { namesToTry } from '../model/nearest.ts';
 import { ToolError } from '../model/tool-error.ts';
 import { type FaultName, faultNames, faults } from './faults.ts';
 import type { World } from './world.ts';
@@ -9,7 +10,11 @@ import type { World } from './world.ts';
 export function plant(world: World, spelled: string): void {
   const [name = '', ...rest] = spelled.trim().split(':');
   if (!isFault(name))
-    throw new ToolError('wrong-usage', `No such fault: ${name}.`, `Known are: ${faultNames.join(', ')}.`);
+    throw new ToolError(
+      'wrong-usage',
+      `No such fault: ${name}.`,
+      namesToTry(name, faultNames, '`tellwire bench --faults` lists them all.'),
+    );
   const names =
     rest.length === 0
       ? []

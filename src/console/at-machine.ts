@@ -55,7 +55,7 @@ export function machineOf(
   throw new ToolError(
     'wrong-usage',
     'No machine file was named.',
-    'Add --machine; tellwire check --new machine prints a starter.',
+    'Add --machine; `tellwire check --new machine` prints a starter.',
   );
 }
 

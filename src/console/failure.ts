@@ -1,13 +1,22 @@
 import { ToolError } from '../model/tool-error.ts';
 import { visible } from '../model/visible.ts';
+import { wrapped } from '../report/wrapped.ts';
+import { asTyped } from './as-typed.ts';
 
 /** The tool's own failure, and wrong usage; 0, 1 and 2 speak of the machine. */
 export const toolFailed = 3;
 
-/** What went wrong and what to try, each on its own line; never a stack for what a person can mend. */
-export function failureText(cause: unknown): string {
+/** What went wrong and what to try, each on its own line, broken where a terminal ends; never a stack for what a person can mend. */
+export function failureText(cause: unknown, columns: number | undefined = process.stderr.columns): string {
   const mended = mendable(cause);
-  if (mended) return `tellwire: ${visible(mended.message)}\n  Try: ${visible(mended.tryNext)}\n`;
+  if (mended) {
+    const width = columns === undefined ? Number.POSITIVE_INFINITY : Math.max(columns - 2, 20);
+    const lines = [
+      ...wrapped(visible(mended.message), 'tellwire: ', '  ', width),
+      ...wrapped(visible(asTyped(mended.tryNext)), '  Try: ', '    ', width),
+    ];
+    return lines.map((line) => `${line}\n`).join('');
+  }
   const text = cause instanceof Error ? (cause.stack ?? cause.message) : String(cause);
   const lines = text.split('\n').map(visible).join('\n');
   return `tellwire: a defect of the tool itself.\n${lines}\n  Try: report it with this text and, where there is one, the session folder.\n`;

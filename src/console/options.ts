@@ -1,5 +1,6 @@
 import type { Machine } from '../model/machine.ts';
 import { allSwitches } from '../model/machine.ts';
+import { namesToTry } from '../model/nearest.ts';
 import { ToolError } from '../model/tool-error.ts';
 import type { CheckName } from '../model/verdict.ts';
 import { visible } from '../model/visible.ts';
@@ -11,7 +12,7 @@ const wrong = (option: string, found: string, allowed: string): ToolError =>
 /** The port, which has to be named. */
 export function portOption(port: string | undefined): string {
   if (port !== undefined) return port;
-  throw new ToolError('wrong-usage', 'No port was named.', 'Add --port; tellwire ports lists them.');
+  throw new ToolError('wrong-usage', 'No port was named.', 'Add --port; `tellwire ports` lists them.');
 }
 
 /** A whole number within bounds, both included. */
@@ -46,7 +47,7 @@ export function checksOption(given: readonly string[], has: readonly CheckName[]
   if (given.length === 0 || names.includes('all')) return has;
   for (const name of names) {
     if (has.some((each) => each === name)) continue;
-    if (name !== 'soak') throw wrong('checks', name, `There are ${listed(has)}.`);
+    if (name !== 'soak') throw wrong('checks', name, namesToTry(name, has, `There are ${listed(has)}.`));
     const found = 'The check soak is no part of a guided session: it counts false trips with nobody near.';
     throw new ToolError('wrong-usage', found, 'Run watch with --soak, such as --soak 8h.');
   }
@@ -61,10 +62,21 @@ export function onlyOption(given: readonly string[], machine: Machine): readonly
   const chosen = namesIn(given).flatMap((name) => {
     const found = switches.filter((each) => each.subject === name || each.input === name);
     if (found.length > 0) return found.map(({ subject }) => subject);
-    throw wrong('only', name, `The machine file names ${listed(switches.map(({ subject }) => subject))}.`);
+    throw wrong('only', name, switchesToTry(name, machine));
   });
   if (chosen.length === 0) throw wrong('only', given.join(','), 'Name inputs of the machine file.');
   return switches.map(({ subject }) => subject).filter((each) => chosen.includes(each));
+}
+
+/** In place of a switch or an input that the machine file does not name. */
+export function switchesToTry(name: string, machine: Machine): string {
+  const subjects = allSwitches(machine).map(({ subject }) => subject);
+  const inputs = machine.inputs.map((each) => each.name);
+  return namesToTry(
+    name,
+    [...new Set([...subjects, ...inputs])],
+    `The machine file names ${listed(subjects)}.`,
+  );
 }
 
 export const faceNames = ['screen', 'lines', 'json'] as const;

@@ -34,7 +34,7 @@ export async function runLearn(flags: LearnFlags): Promise<0 | 2> {
     throw new ToolError(
       'wrong-usage',
       'No machine file was named.',
-      'Add --machine; tellwire check --new machine prints a starter.',
+      'Add --machine; `tellwire check --new machine` prints a starter.',
     );
   const machine = machineIn(text, flags.machine ?? 'the bench');
   if (existsSync(out) && readdirSync(out).length > 0)

@@ -8,6 +8,7 @@ import { SessionFolder } from '../session/folder.ts';
 import { replay } from '../session/replay.ts';
 import { listed } from '../words/figures.ts';
 import { withSession } from './bundled.ts';
+import { switchesToTry } from './options.ts';
 
 /** A session that a search begins from: its copies of the files, and what it had shown. */
 export interface From {
@@ -34,13 +35,13 @@ export function subjectNamed(name: string, machine: Machine): string {
   const found = switches.filter(({ subject, input }) => subject === name || input === name);
   const exact = found.find(({ subject }) => subject === name) ?? (found.length === 1 ? found[0] : undefined);
   if (exact) return exact.subject;
-  const known = listed((found.length > 0 ? found : switches).map(({ subject }) => subject));
+  const known = listed(found.map(({ subject }) => subject));
   throw new ToolError(
     'wrong-usage',
     found.length > 0
       ? `${visible(name)} has several switches.`
       : `The machine file has no switch ${visible(name)}.`,
-    found.length > 0 ? `Name one: ${known}.` : `It names ${known}.`,
+    found.length > 0 ? `Name one: ${known}.` : switchesToTry(name, machine),
   );
 }
 

@@ -6,10 +6,12 @@ import { wiringOf } from '../diagnose/circuit/wiring.ts';
 import type { StudyOf } from '../diagnose/fault-finding/study.ts';
 import { allSwitches, type Machine } from '../model/machine.ts';
 import { circuitValues } from '../model/machine-file/circuit-kinds.ts';
+import { namesToTry } from '../model/nearest.ts';
 import { ToolError } from '../model/tool-error.ts';
 import { visible } from '../model/visible.ts';
 import { type InputFamily, inputFamilies, wiringNames } from '../model/wiring-names.ts';
 import { listed } from '../words/figures.ts';
+import { switchesToTry } from './options.ts';
 import { cableGiven, valuesIn } from './wiring-values.ts';
 
 /** Flags as commander hands them over: texts, not yet looked at; values under their names in one word. */
@@ -55,7 +57,7 @@ export function candidate(text: string, flags: WiringFlags, machine: Machine | u
     throw new ToolError(
       'wrong-usage',
       `There is no wiring ${visible(name)}.`,
-      `One of: ${wiringNames.join(', ')}. With --machine, an input of the file.`,
+      `${namesToTry(name, wiringNames, '`tellwire wiring` lists them all.')} With --machine, an input of the file.`,
     );
   const wiring = wiringOf(circuitNamed(known), { given, ...choice });
   refuseUnfit(wiring.unused, wiring.family, wiring.template.families, name);
@@ -68,7 +70,7 @@ function ofMachine(name: string, machine: Machine, given: Given, family: InputFa
     throw new ToolError(
       'wrong-usage',
       `The machine file has no input ${visible(name)}.`,
-      `It names ${listed(allSwitches(machine).map(({ subject }) => subject))}.`,
+      switchesToTry(name, machine),
     );
   const declared = wiringOfSwitch(machine, found, given, family);
   if (!declared)

@@ -21,7 +21,7 @@ export function checkBeginning({ folder: path, resume, machineText }: Commission
   throw new ToolError(
     'wrong-usage',
     'No machine file was given.',
-    'Name one with --machine; tellwire check --new machine prints one to begin with.',
+    'Name one with --machine; `tellwire check --new machine` prints one to begin with.',
   );
 }
 

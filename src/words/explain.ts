@@ -3,7 +3,7 @@ import { findingWords } from './findings/catalogue.ts';
 import type { FindingEntry } from './findings/entry.ts';
 import type { weightWords } from './verdict-words.ts';
 
-const effect = {
+export const effect = {
   fault: 'a fault: it fails the check',
   limitation: 'a limitation: the check is proved with limitation at best',
   note: 'a note: it changes no verdict by itself',

@@ -12,5 +12,5 @@ export const mapWords = {
     subjects.length === all ? 'Nobody tested a switch in it.' : `Not tested in it: ${listed(subjects)}.`,
   otherMachinesToo: (names: readonly string[]) =>
     `There are sessions of ${listed(names.map(visible))} too: name a machine file with --machine, or a session.`,
-  none: (folder: string) => `No session of this machine is under ${folder}: not tested.`,
+  none: (folder: string) => `No session of this machine is under ${visible(folder)}: nothing was tested yet.`,
 } as const;

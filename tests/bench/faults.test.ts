@@ -131,8 +131,8 @@ describe('the catalogue', () => {
   });
 
   it.each([
-    ['rusty:x-home', 'No such fault: rusty.', 'broken-wire'],
-    ['toString', 'No such fault: toString.', 'broken-wire'],
+    ['rusty:x-home', 'No such fault: rusty.', 'bench --faults'],
+    ['toString', 'No such fault: toString.', 'bench --faults'],
     ['broken-wire', 'names nothing', 'broken-wire:<input>'],
     ['broken-wire:', 'names nothing', 'broken-wire:<input>'],
     ['crossed:x-home', 'names 1', 'crossed:<input>,<input>'],

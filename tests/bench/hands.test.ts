@@ -78,7 +78,7 @@ describe('hands as JSON lines', () => {
     ['{"do":"move","axis":"X"}', 'distance: nothing', 'a number'],
     ['{"do":"move","axis":"Q","distance":1}', 'no axis Q', 'X'],
     ['{"do":"power","what":"spindle","to":"on"}', 'what: "spindle"', 'motors'],
-    ['{"do":"fault","fault":"gremlins"}', 'No such fault: gremlins.', 'broken-wire'],
+    ['{"do":"fault","fault":"gremlins"}', 'No such fault: gremlins.', 'bench --faults'],
   ])('that say %s are told what was found and what is allowed', (line, found, allowed) => {
     const answer = handLine(stand().bench, line);
     expect(answer).toMatchObject({ kind: 'wrong', found: expect.stringContaining(found) });

@@ -31,7 +31,7 @@ describe('exit codes', () => {
     [['--fast'], /unknown option '--fast'/],
     [['commission', '--port'], /argument missing/],
     [['explain'], /missing required argument 'finding'/],
-    [['explain', 'rust'], /There is no finding rust\.\n {2}Try: One of: break-undetected/],
+    [['explain', 'kerfuffle'], /There is no finding kerfuffle\.\n {2}Try: One of: break-undetected/],
     [['ports', 'all'], /too many arguments/],
     [
       ['commission', '--operator', 'lines', '--machine', machine],
@@ -167,7 +167,7 @@ describe('commands that only show', () => {
     const { code, out } = await tellwire('map', '--machine', machine);
     expect(code).toBe(0);
     expect(out).toContain('x-home (left end of the long axis)');
-    expect(out).toContain('nothing was found yet');
+    expect(out).toContain('No session of this machine is under sessions');
   });
 
   it('writes nothing a terminal would act on, whatever a file is called', async () => {

@@ -1,3 +1,4 @@
+import { namesToTry } from '../../model/nearest.ts';
 import { ToolError } from '../../model/tool-error.ts';
 import type { Contact } from '../contact.ts';
 import type { FieldLine } from '../field-line.ts';
@@ -108,5 +109,5 @@ const unknown = (what: string, name: string, known: readonly string[]): ToolErro
   new ToolError(
     'wrong-usage',
     name === '' ? `A fault without its ${what}.` : `No such ${what} on the bench: ${name}.`,
-    `Name one of: ${known.join(', ')}.`,
+    namesToTry(name, known, `Name one of: ${known.join(', ')}.`),
   );

@@ -1,3 +1,4 @@
+import { namesToTry } from '../../model/nearest.ts';
 import { ToolError } from '../../model/tool-error.ts';
 import type { Shape } from './shape.ts';
 import { namedShapes } from './shapes.ts';
@@ -7,6 +8,6 @@ export function spoken(name: string | undefined): { readonly speak?: Shape } {
   if (name === undefined) return {};
   const speak = Object.hasOwn(namedShapes, name) ? namedShapes[name] : undefined;
   if (speak) return { speak };
-  const allowed = `One of: ${Object.keys(namedShapes).join(', ')}.`;
-  throw new ToolError('wrong-usage', 'There is no such shape.', allowed);
+  const allowed = namesToTry(name, Object.keys(namedShapes), '`tellwire bench --shapes` lists them all.');
+  throw new ToolError('wrong-usage', `There is no shape ${name}.`, allowed);
 }

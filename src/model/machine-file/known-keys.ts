@@ -1,4 +1,4 @@
-import { nearest } from './nearest.ts';
+import { nearest } from '../nearest.ts';
 import { type Path, quoted, type Wrong } from './problem.ts';
 import type { Tree } from './tree.ts';
 

@@ -1,6 +1,6 @@
 import { z } from 'zod';
+import { nearest } from '../nearest.ts';
 import { type AllowedWords, allowedWords } from './fields.ts';
-import { nearest } from './nearest.ts';
 import { foundText } from './plain.ts';
 import { cutShort, type Path, quoted, type Wrong } from './problem.ts';
 import { entryOf, type Tree } from './tree.ts';
