@@ -3,7 +3,7 @@ import { candidatesOf } from '../diagnose/cause-finding/candidates.ts';
 import { causeFacts } from '../diagnose/cause-finding/conclude.ts';
 import { type NextTest, nextTests } from '../diagnose/cause-finding/next-tests.ts';
 import type { CauseFacts, SearchOrder } from '../model/cause-facts.ts';
-import { type Machine, switchOf } from '../model/machine.ts';
+import { type InputName, type Machine, switchOf } from '../model/machine.ts';
 import { causeSentences, causeTitle, evidenceText, fixText, shareText } from '../words/cause/cause-words.ts';
 import { deedWords } from '../words/cause/deed-words.ts';
 import { outcomeText } from '../words/cause/outcome-words.ts';
@@ -38,6 +38,7 @@ export function showNextTests(
     learnt,
     notDone: [],
     isOver: trial === undefined,
+    beside: order.beside,
   });
   const tests = nextTests(narrowed, most);
   if (json) showJson(asJson(order, session, facts, tests));
@@ -50,6 +51,7 @@ const asJson = (order: SearchOrder, session: string, facts: CauseFacts, tests: r
   subject: order.subject,
   session,
   history: order.history,
+  ...(facts.beside === undefined ? {} : { beside: facts.beside }),
   assumed: facts.assumed,
   evidence: facts.evidence.map((each) => ({ ...each, text: evidenceText(each) })),
   named: [...new Set(facts.causes.flat())],
@@ -91,18 +93,25 @@ function asLines(
       ? causeSentences(facts)
       : [
           ...causeSentences({ ...facts, causes: causes.slice(0, named) }).slice(1),
-          `It may be, the likeliest first: ${causes.slice(0, named).map(causeTitle).join('; ')}${more}.`,
+          `It may be, the likeliest first: ${causes
+            .slice(0, named)
+            .map((each) => causeTitle(each, facts.beside))
+            .join('; ')}${more}.`,
         ]),
     ...(settled ? causes.map((each) => `Fix: ${fixText(each)}`) : []),
     '',
     ...(tests.length === 0
       ? ['No test that may be asked for tells more.']
       : ['Ask this next, the best first; each of them alone is worth asking:']),
-    ...tests.flatMap((test, i) => testLines(test, i + 1)),
+    ...tests.flatMap((test, i) => testLines(test, i + 1, facts.beside)),
   ];
 }
 
-function testLines({ deed, kind, minutes, answers }: NextTest, number: number): readonly string[] {
+function testLines(
+  { deed, kind, minutes, answers }: NextTest,
+  number: number,
+  beside: InputName | undefined,
+): readonly string[] {
   const { title, tools, cautions } = deedWords(deed);
   const power = kind === 'energised' ? ', drive power on' : ', motor power off';
   return [
@@ -112,7 +121,7 @@ function testLines({ deed, kind, minutes, answers }: NextTest, number: number): 
     ...cautions.map((each) => `   Caution: ${each}`),
     ...answers.map(({ outcome, chance, causes, left }) => {
       const others = left > causes.length ? `, or ${counted(left - causes.length, 'other')}` : '';
-      return `   - ${outcomeText(deed, outcome)} (${shareText(chance)}): ${causes.map(causeTitle).join('; ')}${others}`;
+      return `   - ${outcomeText(deed, outcome)} (${shareText(chance)}): ${causes.map((each) => causeTitle(each, beside)).join('; ')}${others}`;
     }),
   ];
 }

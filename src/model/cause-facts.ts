@@ -1,6 +1,7 @@
 import type { CheckName } from './check-name.ts';
 import type { DeedName } from './deed-names.ts';
 import type { FaultName } from './fault-names.ts';
+import type { InputName } from './machine.ts';
 import type { Missing } from './missing.ts';
 import type { Share } from './units.ts';
 import type { WiringName } from './wiring-names.ts';
@@ -9,6 +10,8 @@ import type { WiringName } from './wiring-names.ts';
 export interface CauseFacts {
   /** What no test that was left could tell apart, the likeliest first. Several names: these faults at once; none: nothing wrong on the input itself. */
   readonly causes: readonly (readonly FaultName[])[];
+  /** The other input that such a cause concerns, as far as presses have shown which. */
+  readonly beside?: InputName;
   /** How much of the belief they hold together. */
   readonly share: Share;
   /** One of them alone is left, or the search came to its end with several. `stopped`: it was broken off. */
@@ -47,4 +50,6 @@ export interface SearchOrder {
   /** An earlier session proved the stop. */
   readonly stopProved: boolean;
   readonly earlier: readonly { readonly deed: DeedName; readonly outcome: string }[];
+  /** The other input that answered in its place or beside it, in an earlier session. */
+  readonly beside?: InputName;
 }

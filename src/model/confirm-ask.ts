@@ -1,6 +1,6 @@
 import type { CauseTopic, ConfirmTopic, LearnTopic, PlugEnd } from './ask-topics.ts';
 import type { FaultName } from './fault-names.ts';
-import type { AxisLetter, Subject } from './machine.ts';
+import type { AxisLetter, InputName, Subject } from './machine.ts';
 
 /** A question that is answered yes or no: what it is about goes with what it asks. */
 export type ConfirmAsk =
@@ -14,7 +14,11 @@ export type ConfirmAsk =
   /** How long a way, with its unit. */
   | About<'long-way-free', OfAxis & { readonly shows: readonly [string] }>
   | OfCause
-  | About<'mended', OfSwitch & { readonly causes: readonly (readonly FaultName[])[] }>
+  /** `beside`: the other input that the causes concern. */
+  | About<
+      'mended',
+      OfSwitch & { readonly causes: readonly (readonly FaultName[])[]; readonly beside?: InputName }
+    >
   | About<LearnTopic, OfStream>;
 
 export type ConfirmOf<Topic extends ConfirmTopic> = Topic extends OfCause['topic']

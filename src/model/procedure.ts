@@ -79,6 +79,8 @@ export interface Known {
   readonly motion: MotionKnown;
   /** The causes that a search has named; without one that is to be mended nothing is asked about mending. */
   readonly causes?: readonly (readonly FaultName[])[];
+  /** The other input that they concern. */
+  readonly beside?: InputName;
 }
 
 /** A first short move away from the switch, and what the person saw of it. */

@@ -8,4 +8,6 @@ export const searchOrderSchema = z.object({
   stopProved: z.boolean(),
   /** What an earlier session had shown. */
   earlier: z.array(z.object({ deed: z.enum(deedNames), outcome: z.string() })),
+  /** The other input that answered there. */
+  beside: z.string().exactOptional(),
 });

@@ -172,4 +172,12 @@ describe('a search is a session like any other', () => {
     const asked = evidence.flatMap(({ deed, earlier }) => (earlier ? [] : [deed]));
     for (const { deed } of order.earlier) if (deed !== 'rest') expect(asked).not.toContain(deed);
   }, 180_000);
+
+  it('knows from a commissioning which other input answered', async () => {
+    const folder = temporaryFolder();
+    const { facts } = await virtualSession({ folder, bench: { faults: ['crossed:x-home,y-home'] } });
+    remove(folder);
+    expect(earlierEvidence(facts.verdicts, facts.machine, 'x-home').beside).toBe('y-home');
+    expect(earlierEvidence(facts.verdicts, facts.machine, 'x-far').beside).toBeUndefined();
+  }, 180_000);
 });

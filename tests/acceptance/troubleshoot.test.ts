@@ -32,6 +32,23 @@ describe('a search at the bench', () => {
     120_000,
   );
 
+  it.each([
+    ['crossed:x-home,y-home', 'inputs-crossed', 'y-home'],
+    ['shifted-plug:P1', 'plug-shifted', 'x-far'],
+  ] as const)(
+    'says of %s which other input it is, and asks for no more once the switch next to it has settled it',
+    async (plant, cause, beside) => {
+      const outcome = await searched({ bench: { faults: [plant] } });
+      expect(causeIn(outcome)).toMatchObject({ causes: [[cause]], ended: 'named', beside });
+      const asks = asksIn(outcome).map(({ ask }) => ask);
+      const settled = asks.findIndex((ask) => ask.action === 'press' && ask.subject === beside);
+      const after = asks.slice(settled + 1).map((ask) => ('topic' in ask ? ask.topic : ask.action));
+      expect(after.filter((each) => each !== 'tap')).toEqual(['mended']);
+      expect(asksIn(outcome).at(-1)?.text).toContain(beside);
+    },
+    120_000,
+  );
+
   it('says of an input that the stream does not carry that it is not there, and names nothing', async () => {
     const { facts, exit } = await searched({ bench: { faults: ['not-reported:x-home'] } });
     const verdict = facts.verdicts.find(({ check }) => check === 'troubleshoot');

@@ -23,6 +23,7 @@ export function causeLine({ subject, cause, restored }: Told): Readonly<Record<s
     named: [...new Set(causes.flat())],
     inseparable: causes.length > 1,
     subject,
+    ...(cause.beside === undefined ? {} : { beside: cause.beside }),
     share,
     ended,
     together: causes,
@@ -43,7 +44,7 @@ export function causeLines({ subject, cause, restored }: Told): readonly string[
   return [
     `${restored ? 'Cause, from before the break' : 'Cause'}, ${subject}: ${causeSentences(cause).join(' ')}`,
     ...cause.causes.flatMap((each) => [
-      ...(several ? [`  ${causeTitle(each)}.`] : []),
+      ...(several ? [`  ${causeTitle(each, cause.beside)}.`] : []),
       ...whatHappened(each).map((what) => `  ${what}`),
       `  Fix: ${fixText(each)}`,
     ]),

@@ -1,5 +1,7 @@
 import type { CauseEvidence, CauseFacts, SearchOrder } from '../../model/cause-facts.ts';
 import type { FaultName } from '../../model/fault-names.ts';
+import { knownOnly } from '../../model/known-only.ts';
+import type { InputName } from '../../model/machine.ts';
 import { share } from '../../model/units.ts';
 import { normalised } from '../troubleshooting/belief.ts';
 import { namesOf } from '../troubleshooting/hypotheses.ts';
@@ -28,13 +30,17 @@ export interface Searched {
   readonly learnt: readonly Learnt[];
   readonly notDone: CauseFacts['notDone'];
   readonly isOver: boolean;
+  /** Another input that answered in the place of this one or beside it. */
+  readonly beside: InputName | undefined;
 }
 
 /** What a search has come to, with what speaks for it and against it. */
-export function causeFacts({ search, candidates, order, learnt, notDone, isOver }: Searched): CauseFacts {
+export function causeFacts(searched: Searched): CauseFacts {
+  const { search, candidates, order, learnt, notDone, isOver } = searched;
   const { causes, share: together } = search.conclusion();
   return {
     causes,
+    ...knownOnly({ beside: causes.flat().some(concernsAnother) ? searched.beside : undefined }),
     share: share(Math.min(1, Math.round(together * 1e4) / 1e4)),
     ended: !isOver ? 'stopped' : causes.length === 1 && together >= sureEnough ? 'named' : 'inseparable',
     wirings: candidates.wirings.map(({ circuit, contact }) => ({ name: circuit.name, contact })),
@@ -46,6 +52,16 @@ export function causeFacts({ search, candidates, order, learnt, notDone, isOver 
     retest: ['press', 'open-wire'],
   };
 }
+
+/** Faults in which the wire of another switch has its part. */
+const concernsAnother = (name: FaultName): boolean => withAnother.includes(name);
+const withAnother: readonly FaultName[] = [
+  'inputs-crossed',
+  'ends-swapped',
+  'plug-shifted',
+  'wrong-terminal',
+  'signals-together',
+];
 
 const keyOf = (cause: readonly FaultName[]): string => [...cause].sort().join();
 

@@ -1,4 +1,5 @@
 import type { SearchOrder } from '../../model/cause-facts.ts';
+import { knownOnly } from '../../model/known-only.ts';
 import { type Machine, type Switch, switchOf } from '../../model/machine.ts';
 import type { Trace, Verdict } from '../../model/verdict.ts';
 import type { State } from '../signal/track.ts';
@@ -18,7 +19,7 @@ export function earlierEvidence(
   verdicts: readonly Verdict[],
   machine: Machine,
   subject: string,
-): Pick<SearchOrder, 'history' | 'earlier' | 'stopProved'> {
+): Pick<SearchOrder, 'history' | 'earlier' | 'stopProved' | 'beside'> {
   const of = switchOf(machine, subject);
   const verdictOn = (check: Verdict['check']) =>
     verdicts.find((each) => each.check === check && each.subject === subject);
@@ -34,8 +35,10 @@ export function earlierEvidence(
       history: searched.history,
       stopProved,
       earlier: searched.evidence.map(({ deed, outcome }) => ({ deed, outcome })),
+      ...knownOnly({ beside: searched.beside }),
     };
-  return { history: 'fresh', stopProved, earlier: of ? seenOf(of, verdicts, machine) : [] };
+  const beside = knownOnly({ beside: verdictOn('press')?.facts.answeredBy });
+  return { history: 'fresh', stopProved, earlier: of ? seenOf(of, verdicts, machine) : [], ...beside };
 }
 
 const restOf = (of: Switch, verdicts: readonly Verdict[]) =>

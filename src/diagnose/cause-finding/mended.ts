@@ -1,5 +1,6 @@
 import type { Ask } from '../../model/ask.ts';
 import type { SearchOrder } from '../../model/cause-facts.ts';
+import { knownOnly } from '../../model/known-only.ts';
 import { switchOf } from '../../model/machine.ts';
 import type { Check, Procedure, Scene } from '../../model/procedure.ts';
 import { timeToPlug } from '../limits.ts';
@@ -15,7 +16,7 @@ export const mended = ({ subject }: SearchOrder): Check<{ readonly isMended: boo
 });
 
 function* gather(subject: string, scene: Scene): Procedure<{ readonly isMended: boolean }> {
-  const { causes } = scene.known;
+  const { causes, beside } = scene.known;
   if (!causes || !switchOf(scene.machine, subject)) return;
   if (scene.out && scene.out.length > 0) {
     yield { keep: { isMended: false } };
@@ -24,6 +25,7 @@ function* gather(subject: string, scene: Scene): Procedure<{ readonly isMended: 
   // Where it may be that nothing is wrong, there is nothing to mend first: the re-test is one more look.
   if (causes.some((each) => each.length === 0)) return;
   const ask = { check: 'troubleshoot', action: 'confirm', topic: 'mended', subject, causes } as const;
-  const ended = yield* untilUnbroken({ ...ask, seconds: timeToPlug } as Ask, { status: scene.now });
+  const whole = { ...ask, ...knownOnly({ beside }), seconds: timeToPlug } as Ask;
+  const ended = yield* untilUnbroken(whole, { status: scene.now });
   yield { keep: { isMended: ended.answer === 'yes' } };
 }

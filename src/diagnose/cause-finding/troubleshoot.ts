@@ -1,4 +1,5 @@
 import type { CauseFacts, SearchOrder } from '../../model/cause-facts.ts';
+import { knownOnly } from '../../model/known-only.ts';
 import { type Switch, switchOf } from '../../model/machine.ts';
 import type { Check, Known, Procedure, Scene } from '../../model/procedure.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
@@ -98,7 +99,10 @@ function* seek(order: SearchOrder, site: Site & { readonly rest: Learnt }): Proc
   for (const { deed, outcome } of order.earlier) if (deed !== 'rest') learn({ deed, outcome, earlier: true });
   learn(site.rest);
   const facts = (isOver: boolean) => ({
-    cause: causeFacts({ search, candidates, order, learnt, notDone, isOver }),
+    cause: causeFacts({
+      ...{ search, candidates, order, learnt, notDone, isOver },
+      beside: site.beside ?? order.beside,
+    }),
   });
   for (;;) {
     // Kept at every step: a search that is broken off tells how far it came.
@@ -167,6 +171,6 @@ function teaches(items: readonly Item[], scene: Scene): Partial<Known> {
   return {
     motorsOff: !without && (scene.known.motorsOff || items.some((item) => 'motorsOff' in item)),
     ...(without && { handsOff: without.missing }),
-    ...(cause && { causes: cause.causes }),
+    ...(cause && { causes: cause.causes, ...knownOnly({ beside: cause.beside }) }),
   };
 }

@@ -57,3 +57,15 @@ function byDegrees({ faults, weight }: Hypothesis): readonly Hypothesis[] {
 }
 
 export const namesOf = ({ faults }: Hypothesis) => faults.map(({ name }) => name);
+
+/** Faults that put the wire of another switch on this input: whatever is tested at it then tells of the other one. */
+const anothersWire: readonly FaultName[] = ['inputs-crossed', 'ends-swapped', 'plug-shifted'];
+
+/**
+ * What has to be mended first, by one name. Another switch's wire comes off before anything more that may be wrong can be told: it
+ * need not be told apart from the same with a second fault beside it.
+ */
+export const aimOf = (hypothesis: Hypothesis): string => {
+  const names = namesOf(hypothesis);
+  return names.find((name) => anothersWire.includes(name)) ?? names.join('+');
+};

@@ -4,7 +4,7 @@ import { type Belief, normalised } from './belief.ts';
 import { type Choice, nextTest, usefulTests } from './chooser.ts';
 import { type Kind, kinds } from './deed.ts';
 import type { DeedName } from './deeds/all.ts';
-import { namesOf } from './hypotheses.ts';
+import { aimOf, namesOf } from './hypotheses.ts';
 import { Looks } from './looks.ts';
 import type { Prospect, Trial } from './prospect.ts';
 
@@ -102,10 +102,15 @@ export class Inquiry {
     }
     const members = taken.sort((a, b) => (this.belief[b] ?? 0) - (this.belief[a] ?? 0));
     const most = this.belief[members[0] ?? 0] ?? 0;
+    const left = members
+      .filter((at) => (this.belief[at] ?? 0) >= negligible * most)
+      .map((at) => this.prospect.hypotheses[at] ?? { faults: [], weight: 0 });
+    const alone = new Set(left.filter(({ faults }) => faults.length === 1).map(aimOf));
     const causes = new Map(
-      members
-        .filter((at) => (this.belief[at] ?? 0) >= negligible * most)
-        .map((at) => namesOf(this.prospect.hypotheses[at] ?? { faults: [], weight: 0 }))
+      left
+        // What is mended first anyhow needs no second fault named beside it.
+        .filter((each) => each.faults.length < 2 || !alone.has(aimOf(each)))
+        .map(namesOf)
         .map((names) => [names.join(), names]),
     );
     return { causes: [...causes.values()], share };
@@ -130,7 +135,7 @@ export class Inquiry {
   }
 
   private aims(): { readonly names: readonly string[]; readonly sure: number } {
-    const names = this.prospect.hypotheses.map((each) => namesOf(each).join('+'));
+    const names = this.prospect.hypotheses.map(aimOf);
     return { names, sure: sureEnough };
   }
 

@@ -11,6 +11,7 @@ const missing = z.enum(Object.keys(missingWords) as [Missing, ...Missing[]]);
 
 export const causeSchema = z.strictObject({
   causes: z.array(z.array(fault)),
+  beside: z.string().exactOptional(),
   share: z.number(),
   ended: z.enum(['named', 'inseparable', 'stopped']),
   wirings: z.array(

@@ -46,7 +46,7 @@ function searched({ subject, facts }: VerdictRecord): readonly Block[] {
   };
   const fixes = causes.map((each) => {
     const what = whatHappened(each).join(' ');
-    return `${causeTitle(each)}. ${what === '' ? '' : `${what} `}To mend it: ${fixText(each)}`;
+    return `${causeTitle(each, cause.beside)}. ${what === '' ? '' : `${what} `}To mend it: ${fixText(each)}`;
   });
   const others = evidence.filter(({ speaks }) => speaks === 'neither').map(evidenceText);
   const titles = ruledOut.map((each) => faultWords[each].title.toLowerCase());

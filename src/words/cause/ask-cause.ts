@@ -1,7 +1,7 @@
 import type { CauseTopic } from '../../model/ask.ts';
 import type { ConfirmOf } from '../../model/confirm-ask.ts';
 import type { Machine } from '../../model/machine.ts';
-import { cautions, dropCaution } from '../cautions.ts';
+import { cautions, dropCautions } from '../cautions.ts';
 import type { AskWords } from '../instruction.ts';
 import { named, shortly } from '../place.ts';
 import { faultWords } from '../wiring/fault-words.ts';
@@ -27,7 +27,7 @@ const powered =
     text: text(whatOf(ask, machine), ('axis' in ask && ask.axis) || 'the axis'),
     cautions: [
       ...cautions('listens', 'lateByTwo', 'yourControl', 'stayClear', 'clothing'),
-      dropCaution(machine),
+      ...dropCautions(machine),
     ],
     short,
   });
@@ -120,12 +120,15 @@ const capital = (what: string): string => what.charAt(0).toUpperCase() + what.sl
 /** Of several causes the first few are named; the ask must fit a screen. */
 const titlesTold = 3;
 
-function mendedText({ causes, subject }: ConfirmOf<'mended'>, machine: Machine): string {
+function mendedText({ causes, subject, beside }: ConfirmOf<'mended'>, machine: Machine): string {
   const where = ` for ${named(subject, machine)}`;
   const [first] = causes;
   if (causes.length === 1 && first)
-    return `Named${where}: ${causeTitle(first)}. To mend it: ${first.map((each) => faultWords[each].fix).join(' ')}`;
-  const titles = causes.slice(0, titlesTold).map(causeTitle).join('; ');
+    return `Named${where}: ${causeTitle(first, beside)}. To mend it: ${first.map((each) => faultWords[each].fix).join(' ')}`;
+  const titles = causes
+    .slice(0, titlesTold)
+    .map((each) => causeTitle(each, beside))
+    .join('; ');
   const more = causes.length > titlesTold ? `; or ${causes.length - titlesTold} more` : '';
   return `One of these${where}, the likeliest first: ${titles}${more}. How to mend each stands with the cause.`;
 }

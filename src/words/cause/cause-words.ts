@@ -1,5 +1,6 @@
 import type { CauseEvidence, CauseFacts } from '../../model/cause-facts.ts';
 import type { FaultName } from '../../model/fault-names.ts';
+import type { InputName } from '../../model/machine.ts';
 import type { PossibleCauses } from '../../model/verdict.ts';
 import { listed } from '../figures.ts';
 import { missingWords } from '../missing-words.ts';
@@ -10,9 +11,23 @@ import { outcomeText } from './outcome-words.ts';
 
 const nothing = 'Nothing wrong on this input itself';
 
-/** One cause: a fault, several at once, or nothing. */
-export const causeTitle = (cause: readonly FaultName[]): string =>
-  cause.length === 0 ? nothing : cause.map((each) => faultWords[each].title).join(', and at once: ');
+/** Which other input a fault concerns. */
+const otherOf: Partial<Record<FaultName, (beside: InputName) => string>> = {
+  'inputs-crossed': (beside) => `this one and ${beside}`,
+  'ends-swapped': (beside) => `this one and ${beside}`,
+  'signals-together': (beside) => `this one and ${beside}`,
+  'wrong-terminal': (beside) => `that of ${beside}`,
+  'plug-shifted': (beside) => `it answers on ${beside}`,
+};
+
+function faultTitle(fault: FaultName, beside: InputName | undefined): string {
+  const other = beside === undefined ? undefined : otherOf[fault]?.(beside);
+  return other === undefined ? faultWords[fault].title : `${faultWords[fault].title} (${other})`;
+}
+
+/** One cause: a fault, several at once, or nothing; with the other input that it concerns, where that is known. */
+export const causeTitle = (cause: readonly FaultName[], beside: InputName | undefined): string =>
+  cause.length === 0 ? nothing : cause.map((each) => faultTitle(each, beside)).join(', and at once: ');
 
 export const fixText = (cause: readonly FaultName[]): string =>
   cause.length === 0
@@ -34,14 +49,15 @@ export function evidenceText({ deed, outcome, value, earlier }: CauseEvidence): 
 
 /** What the search came to, in a sentence each. */
 export function causeSentences(facts: CauseFacts): readonly string[] {
-  const { causes, share, ended, assumed, wirings, history } = facts;
-  const [first] = causes;
+  const { causes, share, ended, assumed, wirings, history, beside } = facts;
+  const titles = causes.map((each) => causeTitle(each, beside));
+  const [first = nothing] = titles;
   const head =
     ended === 'stopped'
-      ? `Broken off. So far: ${causes.map(causeTitle).join('; or: ')} (${shareText(share)}).`
-      : ended === 'named' && first
-        ? `Named: ${causeTitle(first)} (${shareText(share)}).`
-        : `No test that is left tells these apart, the likeliest first: ${causes.map((each, i) => `(${i + 1}) ${causeTitle(each)}`).join('; ')} (together ${shareText(share)}).`;
+      ? `Broken off. So far: ${titles.join('; or: ')} (${shareText(share)}).`
+      : ended === 'named'
+        ? `Named: ${first} (${shareText(share)}).`
+        : `No test that is left tells these apart, the likeliest first: ${titles.map((each, i) => `(${i + 1}) ${each}`).join('; ')} (together ${shareText(share)}).`;
   return [
     head,
     ...(assumed.length === 0 ? [] : [assumedText(assumed, wirings)]),
@@ -74,7 +90,7 @@ export const retestText = ({ retest }: CauseFacts): string =>
 /** What agrees with everything that was seen of a switch, before any test that could tell it apart. */
 export const possibleText = ({ causes, others, assumed }: PossibleCauses): string =>
   [
-    `What can cause this, the likeliest first: ${causes.map(causeTitle).join('; ')}`,
+    `What can cause this, the likeliest first: ${causes.map((each) => causeTitle(each, undefined)).join('; ')}`,
     ...(others === 0 ? [] : [`; ${others} less likely`]),
     '.',
     ...(assumed.length === 0

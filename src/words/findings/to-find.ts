@@ -30,9 +30,9 @@ export function toFind(
 }
 
 /** What a search has named, or could not tell apart: the likeliest is mended first. */
-export function asNamed({ causes, share, retest }: CauseFacts, subject: string): Change {
+export function asNamed({ causes, share, retest, beside }: CauseFacts, subject: string): Change {
   const [first = [], ...others] = causes;
-  const titles = causes.slice(0, most).map(causeTitle);
+  const titles = causes.slice(0, most).map((each) => causeTitle(each, beside));
   return {
     what: 'cause',
     from: [...titles, ...(causes.length > most ? [`${causes.length - most} more`] : [])].join('; or: '),

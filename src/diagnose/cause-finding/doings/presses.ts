@@ -100,6 +100,7 @@ function* pressedBeside(beside: Switch, site: Site): Asking<Done> {
   if ('missing' in outcome) return outcome;
   if (site.deaf.includes(site.of.input)) return { outcome: jumps };
   const moved = outcome.moved.map(({ input }) => input);
+  if (moved.includes(site.of.input)) site.beside = beside.input;
   const [own, its] = [moved.includes(site.of.input), moved.includes(beside.input)];
   const flickered = outcome.moved.find(({ input }) => input === site.of.input);
   if (flickered && isJumping(flickered)) return { outcome: jumps };
