@@ -23,10 +23,7 @@ export function showNextTests(
   const of = switchOf(machine, order.subject);
   if (!of) return 2;
   const candidates = candidatesOf(machine, of);
-  // What a stream tells is known where it was heard: levels stand in the evidence, bits alone do not.
-  const levels = order.earlier.some(({ outcome }) => /conducting|open/.test(outcome));
-  const bits = order.earlier.some(({ outcome }) => /\b[01]\b/.test(outcome));
-  const told = levels === bits ? 'both' : levels ? 'levels' : 'active';
+  const { told = 'both' } = order;
   const begun = beginSearch(order, { of, scene: { machine }, told }, candidates);
   const search = order.earlier.reduce((now, { deed, outcome }) => now.learnt(deed, outcome), begun);
   const { trial, search: narrowed } = search.next();
@@ -38,6 +35,7 @@ export function showNextTests(
     learnt,
     notDone: [],
     isOver: trial === undefined,
+    told,
     beside: order.beside,
   });
   const tests = nextTests(narrowed, most);

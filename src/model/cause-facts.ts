@@ -6,6 +6,10 @@ import type { Missing } from './missing.ts';
 import type { Share } from './units.ts';
 import type { WiringName } from './wiring-names.ts';
 
+/** What the stream tells of an input: its electrical level, what counts as active, or both. */
+export const tellings = ['both', 'levels', 'active'] as const;
+export type Told = (typeof tellings)[number];
+
 /** What a search for the cause on one input came to, and what it rests on. */
 export interface CauseFacts {
   /** What no test that was left could tell apart, the likeliest first. Several names: these faults at once; none: nothing wrong on the input itself. */
@@ -23,6 +27,8 @@ export interface CauseFacts {
   }[];
   readonly assumed: readonly ('circuit' | 'contact')[];
   readonly history: 'fresh' | 'worked';
+  /** Left out by versions that did not know it. */
+  readonly told?: Told;
   readonly evidence: readonly CauseEvidence[];
   readonly notDone: readonly { readonly deed: DeedName; readonly why: Missing }[];
   /** Faults that were likely before and are not any more. */
@@ -50,6 +56,8 @@ export interface SearchOrder {
   /** An earlier session proved the stop. */
   readonly stopProved: boolean;
   readonly earlier: readonly { readonly deed: DeedName; readonly outcome: string }[];
+  /** What the earlier stream told of the input; left out where there was none, or where it showed nothing. */
+  readonly told?: Told;
   /** The other input that answered in its place or beside it, in an earlier session. */
   readonly beside?: InputName;
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { tellings } from '../model/cause-facts.ts';
 import { deedNames } from '../model/deed-names.ts';
 
 /** How a search for a cause is led, as session.json holds it. */
@@ -8,6 +9,7 @@ export const searchOrderSchema = z.object({
   stopProved: z.boolean(),
   /** What an earlier session had shown. */
   earlier: z.array(z.object({ deed: z.enum(deedNames), outcome: z.string() })),
+  told: z.enum(tellings).exactOptional(),
   /** The other input that answered there. */
   beside: z.string().exactOptional(),
 });

@@ -1,8 +1,7 @@
-import type { CauseFacts, SearchOrder } from '../../model/cause-facts.ts';
+import type { CauseFacts, SearchOrder, Told } from '../../model/cause-facts.ts';
 import { isMeterDeed } from '../../model/deed-names.ts';
 import { inputOf, type Switch } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
-import type { Told } from '../troubleshooting/glimpse.ts';
 import type { Surroundings } from '../troubleshooting/imagined.ts';
 import { forbids } from './allowed.ts';
 import type { Candidates } from './candidates.ts';

@@ -1,4 +1,4 @@
-import type { CauseEvidence, CauseFacts, SearchOrder } from '../../model/cause-facts.ts';
+import type { CauseEvidence, CauseFacts, SearchOrder, Told } from '../../model/cause-facts.ts';
 import type { FaultName } from '../../model/fault-names.ts';
 import { knownOnly } from '../../model/known-only.ts';
 import type { InputName } from '../../model/machine.ts';
@@ -30,6 +30,7 @@ export interface Searched {
   readonly learnt: readonly Learnt[];
   readonly notDone: CauseFacts['notDone'];
   readonly isOver: boolean;
+  readonly told: Told;
   /** Another input that answered in the place of this one or beside it. */
   readonly beside: InputName | undefined;
 }
@@ -46,6 +47,7 @@ export function causeFacts(searched: Searched): CauseFacts {
     wirings: candidates.wirings.map(({ circuit, contact }) => ({ name: circuit.name, contact })),
     assumed: candidates.assumed,
     history: order.history,
+    told: searched.told,
     evidence: learnt.map((each) => ({ ...each, speaks: speaks(each, causes, search) })),
     notDone,
     ruledOut: ruledOut(causes, search),

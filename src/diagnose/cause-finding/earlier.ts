@@ -19,7 +19,7 @@ export function earlierEvidence(
   verdicts: readonly Verdict[],
   machine: Machine,
   subject: string,
-): Pick<SearchOrder, 'history' | 'earlier' | 'stopProved' | 'beside'> {
+): Pick<SearchOrder, 'history' | 'earlier' | 'stopProved' | 'beside' | 'told'> {
   const of = switchOf(machine, subject);
   const verdictOn = (check: Verdict['check']) =>
     verdicts.find((each) => each.check === check && each.subject === subject);
@@ -35,10 +35,15 @@ export function earlierEvidence(
       history: searched.history,
       stopProved,
       earlier: searched.evidence.map(({ deed, outcome }) => ({ deed, outcome })),
-      ...knownOnly({ beside: searched.beside }),
+      ...knownOnly({ beside: searched.beside, told: searched.told }),
     };
-  const beside = knownOnly({ beside: verdictOn('press')?.facts.answeredBy });
-  return { history: 'fresh', stopProved, earlier: of ? seenOf(of, verdicts, machine) : [], ...beside };
+  const state = of && firstSeen(of, verdicts);
+  return {
+    history: 'fresh',
+    stopProved,
+    earlier: of ? seenOf(of, verdicts, machine) : [],
+    ...knownOnly({ beside: verdictOn('press')?.facts.answeredBy, told: state && toldBy(state) }),
+  };
 }
 
 const restOf = (of: Switch, verdicts: readonly Verdict[]) =>

@@ -1,10 +1,11 @@
+import type { Told } from '../../model/cause-facts.ts';
 import type { InputName, Switch } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
 import type { Missing } from '../../model/verdict.ts';
 import type { Wiring } from '../circuit/wiring.ts';
 import type { Asking, Latest } from '../procedures/asking.ts';
 import type { State } from '../signal/track.ts';
-import { glimpseOf, type Told } from '../troubleshooting/glimpse.ts';
+import { glimpseOf } from '../troubleshooting/glimpse.ts';
 
 /** Where a search is at work, and what it has seen on the way that later deeds need. */
 export interface Site {

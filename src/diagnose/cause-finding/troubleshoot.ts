@@ -101,6 +101,7 @@ function* seek(order: SearchOrder, site: Site & { readonly rest: Learnt }): Proc
   const facts = (isOver: boolean) => ({
     cause: causeFacts({
       ...{ search, candidates, order, learnt, notDone, isOver },
+      told: site.told,
       beside: site.beside ?? order.beside,
     }),
   });

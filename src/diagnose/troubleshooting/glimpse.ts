@@ -1,10 +1,8 @@
+import type { Told } from '../../model/cause-facts.ts';
 import type { Setting } from '../circuit/rig.ts';
 import type { KnownContact } from '../circuit/template.ts';
 import type { Seen } from '../fault-finding/reading-of.ts';
 import { mixed, type Odds, sure } from './odds.ts';
-
-/** What the stream tells of an input: its electrical level, what counts as active, or both. */
-export type Told = 'both' | 'levels' | 'active';
 
 /** An input that jumps, in one word. */
 export const jumps = 'jumps';

@@ -1,8 +1,9 @@
+import type { Told } from '../../model/cause-facts.ts';
 import { atRest, type State, state } from '../circuit/state.ts';
 import { nominalWorld, type Wiring, type World } from '../circuit/wiring.ts';
 import type { Fault } from '../fault-finding/fault.ts';
 import { readingOf, rigsWith, type Seen } from '../fault-finding/reading-of.ts';
-import { oddsOf, type Told } from './glimpse.ts';
+import { oddsOf } from './glimpse.ts';
 import { type Memory, memoryOf } from './memory.ts';
 import type { Odds } from './odds.ts';
 

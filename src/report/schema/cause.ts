@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { tellings } from '../../model/cause-facts.ts';
 import { deedNames } from '../../model/deed-names.ts';
 import { faultNames } from '../../model/fault-names.ts';
 import { everyCheck, type Missing } from '../../model/verdict.ts';
@@ -22,6 +23,7 @@ export const causeSchema = z.strictObject({
   ),
   assumed: z.array(z.enum(['circuit', 'contact'])),
   history: z.enum(['fresh', 'worked']),
+  told: z.enum(tellings).exactOptional(),
   evidence: z.array(
     z.strictObject({
       deed,
