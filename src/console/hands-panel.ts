@@ -22,9 +22,9 @@ const tap = 1000;
 type Mode = 'press' | 'hold' | PlugEnd;
 const modeKeys: Readonly<Record<string, Mode>> = { h: 'hold', o: 'switch', O: 'controller' };
 const modeWords = {
-  hold: 'which one to hold, or to let go?',
-  switch: 'whose plug at the switch, out or in?',
-  controller: 'whose plug at the controller, out or in?',
+  hold: 'which one to hold, or to let go?  Esc none',
+  switch: 'whose plug at the switch, out or in?  Esc none',
+  controller: 'whose plug at the controller, out or in?  Esc none',
 } satisfies Record<Exclude<Mode, 'press'>, string>;
 
 /** The keyboard as hands at the bench: a digit a switch. None of its keys is an answer. */
@@ -38,7 +38,8 @@ export class HandsPanel implements SidePanel {
 
   key(name: string): boolean {
     const mode = modeKeys[name];
-    if (mode) this.mode = this.mode === mode ? 'press' : mode;
+    if (name === 'escape' && this.mode !== 'press') this.mode = 'press';
+    else if (mode) this.mode = this.mode === mode ? 'press' : mode;
     else if (name === 'v') this.hands.setMotorPower(!this.hands.hasMotorPower());
     else if (name === 'w') this.hands.clear();
     else return this.digit(name);
@@ -62,16 +63,17 @@ export class HandsPanel implements SidePanel {
   rows({ width }: Canvas): readonly Row[] {
     const { hands, mode } = this;
     const power = `motors ${hands.hasMotorPower() ? 'ON' : 'off'}`;
-    const keys = ['h hold', 'o unplug', 'O at controller', `v ${power}`, 'w clear halt'].join('  ');
-    const head: Row = [
-      { text: ' Your hands: ', tone: 'strong' },
-      mode === 'press' ? { text: keys, tone: 'plain' } : { text: modeWords[mode], tone: 'marked' },
-    ];
+    const keys = ['h hold', 'o unplug', 'O at controller', `v ${power}`, 'w clear halt'];
+    const choices: Row =
+      mode === 'press'
+        ? keys.map((text) => ({ text: ` ${text} `, tone: 'plain' }))
+        : [{ text: ` ${modeWords[mode]} `, tone: 'marked' }];
+    const head: Row = [{ text: ' Your hands:', tone: 'strong' }, ...choices];
     const parts = hands.switches.slice(0, 10).map((each, i) => ({
       text: ` ${(i + 1) % 10} ${each}${this.stateOf(each)} `,
       tone: this.stateOf(each) === '' ? ('plain' as const) : ('strong' as const),
     }));
-    return [head, ...inRows(parts, width)];
+    return [...inRows(head, width), ...inRows(parts, width)];
   }
 
   private stateOf(subject: string): string {

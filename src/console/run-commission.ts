@@ -7,6 +7,7 @@ import { isTerminal } from './choose-face.ts';
 import type { CommissionFlags } from './commands/flags.ts';
 import { finishedLines } from './faces/lines-text.ts';
 import { freshFolder } from './fresh-folder.ts';
+import { goOnHint } from './go-on.ts';
 import { type FaceName, faceOption } from './options.ts';
 import { textOfFile } from './read-machine.ts';
 import { scopeOf } from './scope.ts';
@@ -52,7 +53,8 @@ export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> 
       process.stdout.write(summaryText(buildRecord(facts)));
       showLines(finishedLines({ session: folder, report, exit }));
     }
-    if (faceName !== 'json') showLines(searchHints(facts, folder));
+    if (faceName !== 'json')
+      showLines([...goOnHint(facts, 'commission', { folder, port }, flags), ...searchHints(facts, folder)]);
     return exit;
   } finally {
     await face.close();

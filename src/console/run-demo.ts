@@ -13,6 +13,7 @@ import {
 import { isTerminal, wantsColor } from './choose-face.ts';
 import { compared } from './compare-planted.ts';
 import { freshFolder } from './fresh-folder.ts';
+import { goOnHint } from './go-on.ts';
 import { faceOption } from './options.ts';
 import { machineIn } from './read-machine.ts';
 import { usualScope } from './scope.ts';
@@ -43,7 +44,7 @@ export async function runDemo(wishes: DemoWishes): Promise<0 | 1 | 2> {
   };
   if (!wishes.handsOn) {
     const { source, time, face, pass } = benchInVirtualTime(faults);
-    return judged(await pass(commission({ ...shared, source, time, face })), faults);
+    return judged(await pass(commission({ ...shared, source, time, face })), faults, wishes.color);
   }
   faceOption('screen', isTerminal());
   const { source, time, face } = await benchForPerson(faults, 'screen', {
@@ -53,7 +54,7 @@ export async function runDemo(wishes: DemoWishes): Promise<0 | 1 | 2> {
   const outcome = await closing(endedBySignals(face), (open) =>
     commission({ ...shared, source, time, face: open }),
   );
-  judged(outcome, faults);
+  judged(outcome, faults, wishes.color);
   return outcome.exit;
 }
 
@@ -66,11 +67,18 @@ async function closing<Result>(face: Face, work: (face: Face) => Promise<Result>
   }
 }
 
-function judged({ facts, folder, report }: CommissionOutcome, faults: readonly string[]): 0 | 1 {
+function judged(
+  { facts, folder, report }: CommissionOutcome,
+  faults: readonly string[],
+  color: boolean,
+): 0 | 1 {
   process.stdout.write(summaryText(buildRecord(facts)));
   showLines(['', `Session folder: ${resolve(folder)}`, `Report: ${resolve(report)}`, '']);
   if (facts.stopped) {
-    showLines(['Stopped before the end: there is nothing to compare with what was planted.']);
+    showLines([
+      'Stopped before the end: there is nothing to compare with what was planted.',
+      ...goOnHint(facts, 'commission', { folder, port: 'bench' }, { fault: faults, color }),
+    ]);
     return 1;
   }
   const { equal, lines } = compared(facts.verdicts, mustBeFound);

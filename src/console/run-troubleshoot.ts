@@ -12,6 +12,7 @@ import type { TroubleshootFlags } from './commands/flags.ts';
 import { causeLines } from './faces/cause-lines.ts';
 import { finishedLines } from './faces/lines-text.ts';
 import { freshFolder } from './fresh-folder.ts';
+import { goOnHint } from './go-on.ts';
 import { showNextTests } from './next-tests-shown.ts';
 import { faceOption } from './options.ts';
 import { textOfFile } from './read-machine.ts';
@@ -77,6 +78,7 @@ export async function runTroubleshoot(name: string, flags: TroubleshootFlags): P
         if (each.cause) showLines(causeLines({ kind: 'cause', subject, cause: each.cause, restored: false }));
       showLines(finishedLines({ session: folder, report, exit }));
     }
+    if (faceName !== 'json') showLines(goOnHint(facts, `troubleshoot ${subject}`, { folder, port }, flags));
     return exit;
   } finally {
     await face.close();

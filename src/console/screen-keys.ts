@@ -31,7 +31,7 @@ export class ScreenKeys {
     if (ask && answer) this.take({ kind: 'answer', id: ask.shown.id, answer });
     else if (typed === '?') state.explains = !state.explains;
     else if (typed === ownLineKey && state.openPrompt()) return true;
-    else return this.others(typed ?? name);
+    else return this.others(typed !== undefined && typed >= ' ' ? typed : name);
     return true;
   }
 

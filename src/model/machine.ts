@@ -129,3 +129,9 @@ export const verticalAxes = (machine: Machine): readonly AxisLetter[] =>
         : positive === 'top' || positive === 'bottom',
     )
     .map(({ letter }) => letter);
+
+/** The file shows that nothing hangs: it names the axes, and which way each linear one points, none of them up or down. */
+export const hasNoVerticalAxis = (machine: Machine): boolean =>
+  machine.axes.length > 0 &&
+  verticalAxes(machine).length === 0 &&
+  machine.axes.every(({ kind, positive }) => kind === 'rotary' || positive !== undefined);

@@ -1,5 +1,5 @@
 import { statuses } from '../model/verdict.ts';
-import { checkWords, statusWord, statusWords, weightWords } from '../words/verdict-words.ts';
+import { checkWords, statusWords, statusWordWithin, weightWords } from '../words/verdict-words.ts';
 import { axisSubjects, axisVerdicts, subjectTitle } from './axes.ts';
 import type { ReportRecord } from './record.ts';
 import { worstOf } from './worst.ts';
@@ -22,10 +22,7 @@ export function axisLines(record: ReportRecord, width: number): readonly AxisLin
       head: `${statusWords[worst].word.padEnd(width)}  ${subjectTitle(subject)}`,
       lines: [
         verdicts
-          .map(
-            ({ check, status }) =>
-              `${checkWords[check].title.toLowerCase()} ${statusWord(check, status).toLowerCase()}`,
-          )
+          .map((verdict) => `${checkWords[verdict.check].title.toLowerCase()} ${statusWordWithin(verdict)}`)
           .join(', '),
         ...new Set(
           verdicts.flatMap(({ findings }) =>

@@ -1,9 +1,9 @@
 import type { EnvelopeFacts } from '../model/envelope-facts.ts';
 import type { AxisTrack } from '../model/motion-facts.ts';
 import type { RepeatFacts } from '../model/repeat-facts.ts';
-import type { CheckName, Status, Trace } from '../model/verdict.ts';
+import type { Status, Trace } from '../model/verdict.ts';
 import type { StateStudied, WiringAsStudied } from '../model/wiring-study.ts';
-import { statusMark, statusWord } from '../words/verdict-words.ts';
+import { isMerelySteady, type Judged, statusMark, statusWord } from '../words/verdict-words.ts';
 import type { SketchOf } from './drawings/sketch/plan.ts';
 
 /** A report as blocks: Markdown and HTML lay out the same blocks, so that they cannot say different things. */
@@ -87,10 +87,10 @@ export const text = (said: string): Block => ({ kind: 'text', text: said });
 export const strong = (said: string): Block => ({ kind: 'text', text: said, strong: true });
 export const list = (items: readonly string[]): Block => ({ kind: 'list', items });
 
-export const markOf = (check: CheckName, status: Status): Mark => ({
-  mark: statusMark(check, status),
-  word: statusWord(check, status),
-  tone: check === 'rest' && status === 'proved' ? 'quiet' : status,
+export const markOf = (judged: Judged): Mark => ({
+  mark: statusMark(judged),
+  word: statusWord(judged),
+  tone: isMerelySteady(judged) ? 'quiet' : judged.status,
 });
 
 export const isMark = (cell: Cell): cell is Mark => typeof cell === 'object' && 'tone' in cell;

@@ -2,7 +2,7 @@ import { weightOf } from '../model/finding.ts';
 import type { SessionFacts } from '../model/session-facts.ts';
 import { ms } from '../model/units.ts';
 import { whatItIs } from '../words/acceptance.ts';
-import { caution, dropCaution } from '../words/cautions.ts';
+import { caution, dropCautions } from '../words/cautions.ts';
 import { listed, roundedUp, timeText } from '../words/figures.ts';
 import { saidOf } from '../words/findings/catalogue.ts';
 
@@ -10,7 +10,7 @@ import { saidOf } from '../words/findings/catalogue.ts';
 export const cautionsFor = ({ machine }: SessionFacts): readonly string[] => [
   caution.listens,
   caution.motorsOff,
-  dropCaution(machine),
+  ...dropCautions(machine),
   caution.signalOnly,
   caution.mains,
   caution.noBridge,

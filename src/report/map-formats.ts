@@ -1,7 +1,7 @@
 import { caution } from '../words/cautions.ts';
 import { momentText } from '../words/figures.ts';
 import { blankWords, sectionWords } from '../words/record-words.ts';
-import { checkWords, evidenceWords } from '../words/verdict-words.ts';
+import { checkWords, evidenceWord } from '../words/verdict-words.ts';
 import { type Cell, list, markOf, type Section, type Table, text } from './document.ts';
 import { htmlPage } from './html/page.tsx';
 import { inputCsv } from './input-csv.ts';
@@ -75,7 +75,7 @@ function proofTable({ rows, proofs }: MapPage): Table {
 
 const proofCells = ({ check, status, evidence, at }: Proof): readonly Cell[] => [
   checkWords[check].title,
-  markOf(check, status),
-  evidenceWords[evidence].word,
+  markOf({ check, status }),
+  evidenceWord(status, evidence),
   at === undefined ? '' : momentText(at),
 ];

@@ -17,7 +17,7 @@ export const columnsOf = (record: ReportRecord): readonly CheckName[] =>
       record.session.asked.checks.includes(check) || record.verdicts.some((each) => each.check === check),
   );
 
-/** The worst a switch got. Rest alone proves nothing, so a switch that was only quiet is not tested. */
+/** The worst a switch got. Rest alone proves nothing, so a switch that was only steady is not tested. */
 export function worstOn(record: ReportRecord, row: InputRow): Status {
   const verdicts = columnsOf(record).flatMap((check) => verdictOn(record, check, row) ?? []);
   const asProof = verdicts.filter(({ check, status }) => check !== 'rest' || status !== 'proved');

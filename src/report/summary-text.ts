@@ -2,7 +2,7 @@ import { type Status, statuses } from '../model/verdict.ts';
 import { visible } from '../model/visible.ts';
 import { causeSentences } from '../words/cause/cause-words.ts';
 import { headlineWords } from '../words/record-words.ts';
-import { checkWords, statusWord, statusWords, weightWords } from '../words/verdict-words.ts';
+import { checkWords, statusWords, statusWordWithin, weightWords } from '../words/verdict-words.ts';
 import { axisLines } from './axis-lines.ts';
 import type { ReportRecord } from './record.ts';
 import type { InputRow } from './schema/input-row.ts';
@@ -50,8 +50,7 @@ function rowLines(record: ReportRecord, row: InputRow, status: Status): readonly
   const place = placeText(row);
   const verdicts = columnsOf(record).flatMap((check) => verdictOn(record, check, row) ?? []);
   const each = verdicts.map(
-    ({ check, status: own }) =>
-      `${checkWords[check].title.toLowerCase()} ${statusWord(check, own).toLowerCase()}`,
+    (verdict) => `${checkWords[verdict.check].title.toLowerCase()} ${statusWordWithin(verdict)}`,
   );
   const said = [...new Set(verdicts.flatMap(({ findings }) => findings.map(lineOf)))];
   const head = `${statusWords[status].word.padEnd(statusWidth)}  ${row.subject}${place === '' ? '' : ` (${place})`}`;

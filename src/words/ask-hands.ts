@@ -1,6 +1,6 @@
 import type { Ask } from '../model/ask.ts';
 import type { Machine } from '../model/machine.ts';
-import { cautions, dropCaution } from './cautions.ts';
+import { cautions, dropCautions } from './cautions.ts';
 import { secondsText } from './figures.ts';
 import type { AskWords } from './instruction.ts';
 import { named, shortly } from './place.ts';
@@ -17,7 +17,7 @@ export function powerWords(ask: Of<'power'>, machine: Machine): AskWords {
   const told = {
     'motors off': {
       text: 'Switch motor and spindle power off. Leave the control power on, so that the controller goes on reporting.',
-      cautions: [dropCaution(machine), ...cautions('clothing', 'charge')],
+      cautions: [...dropCautions(machine), ...cautions('clothing', 'charge')],
       short: 'Motor and spindle power off',
     },
     'motors on': {
@@ -25,15 +25,12 @@ export function powerWords(ask: Of<'power'>, machine: Machine): AskWords {
         ask.check === 'stop'
           ? 'Switch motor power on by your own control. Start no motion.'
           : 'Next the axes move. Close covers, switch motor power on by your own control, see that every axis holds, then take the props out. Start no motion yet.',
-      cautions: [
-        ...cautions('listens', 'stayClear'),
-        ...(ask.check === 'stop' ? [] : [dropCaution(machine)]),
-      ],
+      cautions: [...cautions('listens', 'stayClear'), ...(ask.check === 'stop' ? [] : dropCautions(machine))],
       short: 'Motor power on, no motion',
     },
     'controller off': {
       text: 'Switch the controller off and wait until its lamps are dark.',
-      cautions: [dropCaution(machine), ...cautions('charge')],
+      cautions: [...dropCautions(machine), ...cautions('charge')],
       short: 'Controller off',
     },
     'controller on': {

@@ -2,7 +2,7 @@ import type { Ask, LearnTopic } from '../model/ask.ts';
 import type { ConfirmOf } from '../model/confirm-ask.ts';
 import type { Machine } from '../model/machine.ts';
 import { visible } from '../model/visible.ts';
-import { caution, cautions, dropCaution } from './cautions.ts';
+import { caution, cautions, dropCautions } from './cautions.ts';
 import type { AskWords } from './instruction.ts';
 import { named } from './place.ts';
 
@@ -39,7 +39,7 @@ export const learnWords = {
     text: 'Next each axis is moved a few millimetres by you. Is there 50 mm of free way on every side, everyone out of reach, and a hard-wired emergency stop within your reach that you know takes power away? No: axes are left out.',
     cautions: [
       ...cautions('listens', 'stayClear', 'clothing', 'statusNoProof', 'licensed'),
-      dropCaution(machine),
+      ...dropCautions(machine),
     ],
     short: 'Free way, stop in reach, everyone clear?',
   }),

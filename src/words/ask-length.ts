@@ -2,7 +2,7 @@ import type { LengthPlace, MeasureAsk } from '../model/ask.ts';
 import type { ConfirmOf } from '../model/confirm-ask.ts';
 import type { Machine } from '../model/machine.ts';
 import { visible } from '../model/visible.ts';
-import { cautions, dropCaution } from './cautions.ts';
+import { cautions, dropCautions } from './cautions.ts';
 import type { AskWords } from './instruction.ts';
 
 interface Named {
@@ -50,7 +50,7 @@ const words = {
   }),
   'from the trip to the hard stop': ({ axis, unit, machine }) => ({
     text: `How far can ${axis} still go from where its home switch trips to where it meets metal, in ${unit}? Measure it with motor power off, moving the axis by hand, or say that you are not sure.`,
-    cautions: [...cautions('motorsOff', 'fingers', 'clothing'), dropCaution(machine)],
+    cautions: [...cautions('motorsOff', 'fingers', 'clothing'), ...dropCautions(machine)],
     short: `Trip to hard stop of ${axis}, ${unit}`,
   }),
 } satisfies Record<LengthPlace, (named: Named) => AskWords>;
@@ -69,7 +69,7 @@ export const longWayFree = (
   machine: Machine,
 ): AskWords => ({
   text: `Next ${axis} is moved by ${way} and back in steps, by your own control, and each step is measured. Is so much of its way free from where it stands, no tool in, spindle off?`,
-  cautions: [...cautions('listens', 'stayClear', 'clothing'), dropCaution(machine)],
+  cautions: [...cautions('listens', 'stayClear', 'clothing'), ...dropCautions(machine)],
   short: `${way} of ${axis} free?`,
 });
 

@@ -7,7 +7,7 @@ import { hasGauge, longWayFree } from './ask-length.ts';
 import { lookAtMotion } from './ask-look-motion.ts';
 import { hardWiredStop, wayFreeWords } from './ask-motion.ts';
 import { causeTopicWords } from './cause/ask-cause.ts';
-import { cautions, dropCaution } from './cautions.ts';
+import { cautions, dropCautions } from './cautions.ts';
 import { listed } from './figures.ts';
 import type { AskWords } from './instruction.ts';
 import { named, shortly, terminalOf } from './place.ts';
@@ -34,7 +34,7 @@ function lookAtSwitch(ask: LookAtSwitch, machine: Machine): AskWords {
       text: `With ${what} pressed in: what showed you that the drives lost power? A shaft or hand wheel that turns freely (knob-free), a drive or contactor lamp that went out (lamp), a meter (meter); or did power not go away (did-not)?`,
       cautions: [
         ...cautions('statusNoProof', 'meter'),
-        dropCaution(machine),
+        ...dropCautions(machine),
         ...cautions('licensed', 'stayClear'),
       ],
       short: 'What showed that drive power went?',
@@ -52,7 +52,7 @@ function propped({ axes }: ConfirmOf<'propped'>, machine: Machine): AskWords {
   const which = axes.length === 0 ? 'every vertical axis' : listed(axes);
   return {
     text: `Prop ${which} with a block that carries its weight, so that it cannot drop. Answer yes when it rests on the block, or when nothing hangs here.`,
-    cautions: [dropCaution(machine, axes), ...cautions('clothing')],
+    cautions: [...dropCautions(machine, axes), ...cautions('clothing')],
     short: `Is ${which} propped?`,
   };
 }
@@ -94,7 +94,7 @@ const stayedIn = (ask: ConfirmOf<'stayed-in'>, machine: Machine): AskWords => ({
 
 const stopAreaClear = (ask: ConfirmOf<'stop-area-clear'>, machine: Machine): AskWords => ({
   text: `Next ${whatOf(ask, machine)} is pressed with the drives ready for power. Is everyone out of reach of moving parts, the tool out and every vertical axis propped?`,
-  cautions: [...cautions('listens', 'stayClear'), dropCaution(machine), ...cautions('licensed')],
+  cautions: [...cautions('listens', 'stayClear'), ...dropCautions(machine), ...cautions('licensed')],
   short: 'Everyone clear, axis propped?',
 });
 

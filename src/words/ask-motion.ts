@@ -1,7 +1,7 @@
 import type { Ask, Late } from '../model/ask.ts';
 import type { ConfirmOf } from '../model/confirm-ask.ts';
 import type { Machine } from '../model/machine.ts';
-import { cautions, dropCaution } from './cautions.ts';
+import { cautions, dropCautions } from './cautions.ts';
 import type { AskWords } from './instruction.ts';
 
 type Of<Action extends Ask['action']> = Extract<Ask, { readonly action: Action }>;
@@ -16,7 +16,7 @@ function lateText(late: Late | undefined, isRotary: boolean): string {
 
 const moving = (machine: Machine): readonly string[] => [
   ...cautions('listens', 'lateByTwo', 'yourControl', 'stayClear', 'clothing'),
-  dropCaution(machine),
+  ...dropCautions(machine),
 ];
 
 const isRotary = (axis: string, machine: Machine): boolean =>
@@ -36,7 +36,7 @@ export const homeWords = ({ axis, late }: Of<'home'>, machine: Machine): AskWord
 
 export const hardWiredStop = (_ask: ConfirmOf<'hard-wired-stop'>, machine: Machine): AskWords => ({
   text: 'The machine file names no stop input. Is there a stop within your reach, wired so that it takes the power from the drives whatever the controller does, and have you seen it work today? Answer yes only if both are so.',
-  cautions: [...cautions('listens', 'statusNoProof', 'licensed'), dropCaution(machine)],
+  cautions: [...cautions('listens', 'statusNoProof', 'licensed'), ...dropCautions(machine)],
   short: 'A hard-wired stop, seen to work?',
 });
 
@@ -53,7 +53,7 @@ export function wayFreeWords({ axis }: ConfirmOf<'way-free'>, machine: Machine):
         : 'at least 50 mm free on both sides';
   return {
     text: `Is the path of ${axis} clear: ${room}, off its switches, no tool in, spindle off, no work and no clamp in reach, every prop taken out? Answer yes only after you have looked.`,
-    cautions: [...cautions('listens', 'stayClear', 'clothing'), dropCaution(machine)],
+    cautions: [...cautions('listens', 'stayClear', 'clothing'), ...dropCautions(machine)],
     short: `Is the path of ${axis} clear, both ways?`,
   };
 }

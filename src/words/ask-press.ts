@@ -1,6 +1,6 @@
 import type { Ask } from '../model/ask.ts';
 import { type Machine, switchOf } from '../model/machine.ts';
-import { cautions, dropCaution } from './cautions.ts';
+import { cautions, dropCautions } from './cautions.ts';
 import { listed } from './figures.ts';
 import type { AskWords } from './instruction.ts';
 import { type Handling, handlingOf, named, shortly } from './place.ts';
@@ -64,7 +64,7 @@ export function pressWords(ask: Press, machine: Machine): AskWords {
     ask.deaf.length === 0
       ? ''
       : ` ${listed(ask.deaf)} ${ask.deaf.length === 1 ? 'flickers' : 'flicker'} unasked and ${ask.deaf.length === 1 ? 'is' : 'are'} not listened to.`;
-  const first = ask.round === 1 ? [dropCaution(machine), ...cautions('clothing')] : [];
+  const first = ask.round === 1 ? [...dropCautions(machine), ...cautions('clothing')] : [];
   const told = way.long(what);
   return {
     text: `${again ? `Again: ${told.charAt(0).toLowerCase()}${told.slice(1)}` : told}${rounds}${deaf}`,

@@ -40,6 +40,9 @@ function measureWords(ask: Of<'measure'>, machine: Machine): AskWords {
   return isMeterDeed(ask.where) ? meterWords(ask, ask.where, machine) : lengthWords(ask, ask.where, machine);
 }
 
+/** Of an ask that was open when a session broke off. */
+export const askedAgain = 'This was being asked when the session broke off, and is asked again.';
+
 /** One instruction, imperative, in the person's own words, with the cautions that belong to it. */
 export function askWords(ask: Ask, machine: Machine): AskWords {
   const say = words[ask.action] as (ask: Ask, machine: Machine) => AskWords;

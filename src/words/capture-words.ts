@@ -13,10 +13,10 @@ export const captureWords = {
   damaged: (lines: number) => `Damaged after they were written, and passed over: ${counted(lines, 'line')}.`,
   noReport: 'No line of it could be read.',
   nativeTried:
-    'No line of it is a native status sentence. Name the description of its stream with --stream; tellwire learn writes one.',
+    'No line of it is a native status sentence. Name the description of its stream with --stream; `tellwire learn` writes one.',
   noSession: (file: string) => `${file} is a capture without a session: there is nothing in it to report.`,
   tryReplay:
-    'tellwire replay shows what the stream said; a session that can be judged is made by commission.',
+    '`tellwire replay` shows what the stream said; a session that can be judged is made by commission.',
 } as const;
 
 const levelWords: Readonly<Record<Level, string>> = {
@@ -26,6 +26,6 @@ const levelWords: Readonly<Record<Level, string>> = {
 };
 const activeWords: Readonly<Record<Active, string>> = {
   1: 'active',
-  0: 'quiet',
+  0: 'inactive',
   '?': 'active value not known',
 };

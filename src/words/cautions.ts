@@ -1,4 +1,4 @@
-import { type AxisLetter, type Machine, verticalAxes } from '../model/machine.ts';
+import { type AxisLetter, hasNoVerticalAxis, type Machine, verticalAxes } from '../model/machine.ts';
 import { listed } from './figures.ts';
 
 /** Hazards to people, one plain sentence or two each. Usual cautions of the trade; local codes and licensed practice stand above them. */
@@ -34,12 +34,18 @@ export const caution = {
 
 export type Caution = keyof typeof caution;
 
-/** An axis that hangs falls when its motor lets go. */
-export function dropCaution(machine: Machine, axes: readonly AxisLetter[] = verticalAxes(machine)): string {
+/** An axis that hangs falls when its motor lets go. Nothing is said where the machine file shows that none hangs; where it leaves that open, it is. */
+export function dropCautions(
+  machine: Machine,
+  axes: readonly AxisLetter[] = verticalAxes(machine),
+): readonly string[] {
   if (axes.length > 1)
-    return `${listed(axes)}, as vertical axes, can drop when motor power goes. Prop them before anyone reaches under them.`;
+    return [
+      `${listed(axes)}, as vertical axes, can drop when motor power goes. Prop them before anyone reaches under them.`,
+    ];
+  if (axes.length === 0 && hasNoVerticalAxis(machine)) return [];
   const which = axes.length === 0 ? 'A vertical axis' : `${listed(axes)}, as a vertical axis,`;
-  return `${which} can drop when motor power goes. Prop it before anyone reaches under it.`;
+  return [`${which} can drop when motor power goes. Prop it before anyone reaches under it.`];
 }
 
 export const cautions = (...which: readonly Caution[]): readonly string[] =>

@@ -26,11 +26,11 @@ export function resolutionStatement(seen: Resolution): string {
 
 export function restStatement({ level, active, quietFor, edges }: NonNullable<Facts['rest']>): string {
   const value = [
-    active === '?' ? 'active value not reported' : active === '1' ? 'active' : 'not active',
+    active === '?' ? 'active value not reported' : active === '1' ? 'ACTIVE' : 'inactive',
     level === '?' ? 'level not reported' : `level ${level === 'H' ? 'high' : 'low'}`,
   ].join(', ');
   return edges === 0
-    ? `Quiet for ${timeText(quietFor)}: ${value}. This proves nothing more: a cut wire is quiet too.`
+    ? `Steady for ${timeText(quietFor)}: ${value}. This proves nothing more: a cut wire is steady too.`
     : `${counted(edges, 'change')} in ${timeText(quietFor)} with hands off; last ${value}.`;
 }
 
@@ -47,7 +47,7 @@ export function rowStatement({ bits, by }: NonNullable<Facts['row']>): string {
   const word = (bit: string | undefined) => {
     if (bit !== '0' && bit !== '1') return 'unknown';
     if (by === 'change') return bit === '0' ? 'as at rest' : 'changed';
-    return bit === '1' ? 'active' : 'not active';
+    return bit === '1' ? 'ACTIVE' : 'inactive';
   };
   const told = `rest ${word(bits[0])}, pressed ${word(bits[1])}, unplugged ${word(bits[2])}`;
   return by === 'change' ? `${told} (levels only: the active-level setting was not tested)` : told;

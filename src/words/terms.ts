@@ -2,7 +2,14 @@ import { findingKinds } from '../model/finding.ts';
 import { namesToTry, plainly } from '../model/nearest.ts';
 import { type EvidenceLevel, everyCheck, type Status } from '../model/verdict.ts';
 import { effect, explained, explainPage } from './explain.ts';
-import { checkWords, evidenceWords, quietWord, statusWords, weightWords } from './verdict-words.ts';
+import {
+  checkWords,
+  evidenceWords,
+  noEvidence,
+  statusWords,
+  steadyWords,
+  weightWords,
+} from './verdict-words.ts';
 import { faultWords } from './wiring/fault-words.ts';
 
 /** Something the tool prints and a person may want explained. */
@@ -24,8 +31,8 @@ const statusMeans = {
   failed: 'A fault was found. Rely on this input only after it was mended and tested again.',
 } satisfies Record<Status, string>;
 
-const quietMeans =
-  'The input did not change while nobody touched anything. That proves nothing of its switch: a dead input is quiet too.';
+const steadyMeans =
+  'The input did not change while nobody touched anything. That proves nothing of its switch: a dead input is steady too. Steady and ACTIVE with nothing on the switch is to be looked into: the press and the broken wire tell what it is.';
 
 function plain(
   names: readonly [string, string],
@@ -52,7 +59,11 @@ const terms: readonly Term[] = [
   ...(Object.keys(statusMeans) as readonly Status[]).map((status) =>
     plain([status, statusWords[status].word], 'a result', statusMeans[status]),
   ),
-  plain(['quiet', quietWord], 'a result of the check rest', quietMeans),
+  {
+    ...plain(['steady', steadyWords['?']], 'a result of the check rest', steadyMeans),
+    names: ['steady', ...Object.values(steadyWords)],
+  },
+  plain(['no-evidence', noEvidence], 'what a result rests on', 'Nothing was seen, told or read of it.'),
   ...(Object.keys(weightWords) as readonly (keyof typeof weightWords)[]).map((weight) =>
     plain(
       [weight, weightWords[weight]],

@@ -1,5 +1,8 @@
 import type { Weight } from '../model/finding.ts';
-import type { CheckName, EvidenceLevel, Status } from '../model/verdict.ts';
+import type { Subject } from '../model/machine.ts';
+import type { Active } from '../model/reading.ts';
+import type { CheckName, EvidenceLevel, Facts, Status } from '../model/verdict.ts';
+import { listed } from './figures.ts';
 
 /** Verdict words. None of them is a permission to run the machine. The mark is a shape to stand beside the word, never alone. */
 export const statusWords = {
@@ -10,14 +13,34 @@ export const statusWords = {
   failed: { word: 'Failed', mark: '✕' },
 } satisfies Record<Status, { readonly word: string; readonly mark: string }>;
 
-/** A quiet input has proved nothing, so rest has a word of its own in place of "proved", and no mark. */
-export const quietWord = 'Quiet';
+/** What a status word is chosen by. */
+export interface Judged {
+  readonly check: CheckName;
+  readonly status: Status;
+  readonly facts?: Pick<Facts, 'rest'>;
+}
 
-export const statusWord = (check: CheckName, status: Status): string =>
-  check === 'rest' && status === 'proved' ? quietWord : statusWords[status].word;
+/** An input that kept still at rest has proved nothing, so rest has words of its own in place of "proved", and no mark. */
+export const isMerelySteady = ({ check, status }: Judged): boolean => check === 'rest' && status === 'proved';
 
-export const statusMark = (check: CheckName, status: Status): string =>
-  check === 'rest' && status === 'proved' ? '' : statusWords[status].mark;
+/** Which way it was steady stands beside it: ACTIVE at rest is a thing to look into. */
+export const steadyWords = {
+  '0': 'Steady, inactive',
+  '1': 'Steady, ACTIVE',
+  '?': 'Steady',
+} satisfies Record<Active, string>;
+
+export const statusWord = (judged: Judged): string =>
+  isMerelySteady(judged) ? steadyWords[judged.facts?.rest?.active ?? '?'] : statusWords[judged.status].word;
+
+/** The same within a sentence. */
+export function statusWordWithin(judged: Judged): string {
+  const word = statusWord(judged);
+  return word.charAt(0).toLowerCase() + word.slice(1);
+}
+
+export const statusMark = (judged: Judged): string =>
+  isMerelySteady(judged) ? '' : statusWords[judged.status].mark;
 
 export const weightWords = {
   fault: 'Fault',
@@ -41,6 +64,14 @@ export const evidenceWords = {
   measured: { word: 'measured', means: 'A person measured it with an instrument.' },
 } satisfies Record<EvidenceLevel, { readonly word: string; readonly means: string }>;
 
+export const noEvidence = 'no evidence';
+
+/** What a verdict rests on. One that was reached by nothing rests on no file either. */
+export const evidenceWord = (status: Status, evidence: EvidenceLevel): string =>
+  evidence === 'configured' && (status === 'not-tested' || status === 'inconclusive')
+    ? noEvidence
+    : evidenceWords[evidence].word;
+
 interface CheckWords {
   readonly title: string;
   readonly question: string;
@@ -51,7 +82,7 @@ interface CheckWords {
 export const checkWords = {
   rest: {
     title: 'Rest',
-    question: 'Is each input quiet with hands off?',
+    question: 'Is each input steady with hands off?',
     untested: 'An input that flickers may stop the machine without cause, or hide a press.',
   },
   press: {
@@ -110,3 +141,16 @@ export const checkWords = {
     untested: 'What is wrong with the input is not known.',
   },
 } satisfies Record<CheckName, CheckWords>;
+
+/** How many of one check are named. */
+const most = 3;
+
+/** Everything that the session ended before, in one sentence. */
+export function notReached(lot: readonly (readonly [CheckName, readonly Subject[]])[]): string {
+  const told = lot.map(([check, subjects]) => {
+    const more = subjects.length - most;
+    const named = more > 0 ? [...subjects.slice(0, most), `${more} more`] : subjects;
+    return `${checkWords[check].title} (${listed(named)})`;
+  });
+  return `The session ended before these, and they are not tested: ${told.join('; ')}.`;
+}

@@ -18,7 +18,9 @@ const checks: Readonly<Record<string, string>> = {
   Stop: 'stop',
 };
 const statuses: Readonly<Record<string, string>> = {
-  Quiet: 'proved',
+  Steady: 'proved',
+  'Steady, inactive': 'proved',
+  'Steady, ACTIVE': 'proved',
   Proved: 'proved',
   'Proved with limitation': 'limited',
   'Not tested': 'not-tested',
@@ -26,6 +28,7 @@ const statuses: Readonly<Record<string, string>> = {
   Failed: 'failed',
 };
 const levels: Readonly<Record<string, string>> = {
+  'no evidence': 'configured',
   told: 'told',
   reported: 'commanded',
   'seen once': 'edge',
@@ -37,10 +40,10 @@ function readAloud(lines: readonly string[]): readonly string[] {
   const last = new Map<string, string[]>();
   let own: string[] = [];
   for (const line of lines) {
-    const head = /^Verdict: ([\w ]+), (\S+): ([\w ]+) \(([\w ]+)\)\.$/.exec(line);
+    const head = /^Verdict: ([\w ]+?)(?:, (\S+))?: ([\w ,]+) \(([\w ]+)\)\.$/.exec(line);
     const kind = /^ {2}.+ \(([a-z-]+)\)$/.exec(line)?.[1];
     if (head) {
-      const [, title = '', subject, word = '', level = ''] = head;
+      const [, title = '', subject = title.toLowerCase(), word = '', level = ''] = head;
       own = [statuses[word] ?? word, levels[level] ?? level];
       last.set(`${checks[title]} ${subject}`, own);
     } else if (kind) own.push(kind);

@@ -6,7 +6,7 @@ const opening = `# What is told apart
 
 Each line is one fault planted in the simulated machine, and what each check must then tell of it: by subject, the status and the
 kinds of finding. A dash means that the check says the same as of a sound machine: everything proved, nothing found. So a dash
-under *rest* beside a cut wire is no mistake: a cut wire is as quiet as a sound one, which is why nothing is proved by rest alone.
+under *rest* beside a cut wire is no mistake: a cut wire is as steady as a sound one, which is why nothing is proved by rest alone.
 Three digits are what an input reports at rest, pressed and unplugged, 1 for active.
 
 The lines are written by hand from what wire, contact and controller do; the tests hold the tool to them, with nothing missing and

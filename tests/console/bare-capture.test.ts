@@ -42,8 +42,8 @@ describe('a capture without a session', () => {
       /native\.log is a capture without a session: nobody was asked anything/,
       /9 lines in 90 ms/,
       /4 reports, one every 20 ms/,
-      /x-home: 2 changes; at the end level low, quiet\./,
-      /door: 0 changes; at the end level low, quiet\./,
+      /x-home: 2 changes; at the end level low, inactive\./,
+      /door: 0 changes; at the end level low, inactive\./,
       /1 piece written to the port by the program beside it/,
       /passed over: 1 line\./,
     ])
@@ -86,7 +86,7 @@ describe('a capture without a session', () => {
     expect(unread.out).toMatch(/No line of it is a native status sentence.*--stream/);
     writeFileSync(at('words.yaml'), whenAsked());
     const read = await tellwire('replay', file, '--stream', at('words.yaml'));
-    expect(read.out).toMatch(/x-home: 2 changes; at the end level not known, quiet\./);
+    expect(read.out).toMatch(/x-home: 2 changes; at the end level not known, inactive\./);
     expect(read.out).toMatch(/stop: 1 change; at the end level not known, active\./);
     mkdirSync(at('learned'));
     described('learned/capture.log');
@@ -103,7 +103,7 @@ describe('a capture without a session', () => {
     ] as const) {
       const { code, err } = await tellwire(...words);
       expect(code).toBe(3);
-      expect(err).toMatch(/capture without a session.*tellwire replay shows/s);
+      expect(err).toMatch(/capture without a session.*tellwire replay` shows/s);
     }
   });
 });

@@ -48,6 +48,17 @@ export const verdict: Verdict = {
   traces: [],
 };
 
+/** Nothing came of it, for the session ended before it. */
+export const notReached = (check: Verdict['check'], subject: string): Verdict => ({
+  ...verdict,
+  check,
+  subject,
+  status: 'not-tested',
+  evidence: 'configured',
+  findings: [],
+  missing: ['stopped'],
+});
+
 /** A status report of some inputs, as the decoder hands it over. */
 export function status(arrived: number, active: Readonly<Record<string, '1' | '0'>>): StatusReading {
   const inputs = Object.keys(active);

@@ -38,9 +38,9 @@ function bench() {
   };
   const panel = new HandsPanel(hands);
   const keys = (typed: string): boolean[] => [...typed].map((key) => panel.key(key));
-  const page = () =>
-    panel.rows({ width: 80, height: 24, glyphs: blockGlyphs, now: 0 }).map(textOf).join('\n');
-  return { done, keys, page };
+  const pageOf = (width: number) =>
+    panel.rows({ width, height: 24, glyphs: blockGlyphs, now: 0 }).map(textOf).join('\n');
+  return { done, keys, pageOf, key: (name: string) => panel.key(name), page: () => pageOf(80) };
 }
 
 describe('the keyboard as hands', () => {
@@ -71,6 +71,28 @@ describe('the keyboard as hands', () => {
       'replug x-home switch',
       'replug y-home controller',
     ]);
+  });
+
+  it('forgets a choice when Escape takes it back, and the next digit taps', () => {
+    vi.useFakeTimers();
+    const { done, key, keys, page } = bench();
+    for (const choice of ['h', 'o', 'O']) {
+      keys(choice);
+      expect(page()).toContain('Esc none');
+      expect(key('escape')).toBe(true);
+      expect(page()).toContain('h hold');
+    }
+    expect(key('escape')).toBe(false);
+    keys('1');
+    vi.advanceTimersByTime(1000);
+    expect(done).toEqual(['press x-home', 'release x-home']);
+    vi.useRealTimers();
+  });
+
+  it('shows every key of the hands in a narrow window too', () => {
+    const { pageOf } = bench();
+    for (const key of ['h hold', 'o unplug', 'O at controller', 'v motors ON', 'w clear halt', '2 y-home'])
+      for (const width of [60, 40]) expect(pageOf(width)).toContain(key);
   });
 
   it('forgets a choice that is taken back, and takes no key that is an answer', () => {

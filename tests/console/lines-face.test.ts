@@ -2,7 +2,7 @@ import { PassThrough } from 'node:stream';
 import { describe, expect, it } from 'vitest';
 import { LinesFace } from '../../src/console/faces/lines-face.ts';
 import type { Reply } from '../../src/session/operator.ts';
-import { heard, machine, press, shown, status, verdict } from './events.ts';
+import { heard, machine, notReached, press, shown, status, verdict } from './events.ts';
 
 function meet(bell = false) {
   const input = new PassThrough();
@@ -32,7 +32,7 @@ describe('the lines face', () => {
     expect(lines.slice(3 + ask.cautions.length)).toEqual([
       'Answers: 1 done, 2 cannot, 3 not-sure, 4 skip, 5 stop. The press itself is the answer; waiting up to 20 s.',
       'Heard: y-home went active.',
-      'Seen.',
+      'Seen: y-home answered, not x-home.',
       'Verdict: Open wire, x-home: Proved with limitation (seen once).',
       expect.stringMatching(/^ {2}.+ \(break-undetected\)$/),
       '',
@@ -41,6 +41,51 @@ describe('the lines face', () => {
       'Exit 1: at least one fault or limitation was found.',
       '',
     ]);
+  });
+
+  it('tells everything that a stopped session did not reach in one line', () => {
+    const { face, said } = meet();
+    face.show({ kind: 'verdict', verdict, restored: false });
+    said();
+    for (const subject of ['x-home', 'y-home', 'z-home', 'probe', 'door'])
+      face.show({ kind: 'verdict', verdict: notReached('press', subject), restored: false });
+    face.show({ kind: 'verdict', verdict, restored: false });
+    face.show({ kind: 'verdict', verdict: notReached('seek', 'X'), restored: false });
+    expect(said()).toMatch(/^Verdict: .+\n.+\n$/);
+    face.show({ kind: 'finished', session: 'sessions/a', report: 'sessions/a/report.html', exit: 2 });
+    expect(said().split('\n').slice(0, 2)).toEqual([
+      'The session ended before these, and they are not tested: Press (x-home, y-home, z-home and 2 more); First seek (X).',
+      '',
+    ]);
+  });
+
+  it('calls nothing "on file" that was not tested', () => {
+    const { face, said } = meet();
+    face.show({
+      kind: 'verdict',
+      verdict: { ...notReached('press', 'x-home'), missing: ['skipped'] },
+      restored: false,
+    });
+    expect(said()).toMatch(
+      /^Verdict: Press, x-home: Not tested \(no evidence\)\.\n {2}Missing: it was skipped\.$/m,
+    );
+  });
+
+  it('says of an ask from before the break that it comes again, in words and without its number', () => {
+    const { face, said } = meet();
+    face.show({ ...shown(12, press('x-home')), again: 10 });
+    const told = said();
+    expect(told).toContain('This was being asked when the session broke off, and is asked again.');
+    expect(told).not.toContain('10');
+  });
+
+  it('says a word once where an input has the name of its check', () => {
+    const { face, said } = meet();
+    face.show(shown(3, press('stop', 1, 1), 'stop'));
+    face.show({ kind: 'verdict', verdict: { ...verdict, check: 'stop', subject: 'stop' }, restored: false });
+    const told = said();
+    expect(told).toContain('\nAsk 3. Stop.\n');
+    expect(told).toContain('\nVerdict: Stop: Proved with limitation');
   });
 
   it('draws nothing: no control byte but the line end, no sign that a screen reader would spell', () => {

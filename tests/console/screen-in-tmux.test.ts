@@ -54,7 +54,7 @@ describeBuilt('the screen in a terminal', [['tmux', hasTmux]], () => {
     screen.type('d');
     await screen.shows('Prop Z with a block');
     screen.type('y');
-    const asked = await screen.shows(/▶ probe +□ quiet/);
+    const asked = await screen.shows(/▶ probe +□ inactive/);
     expect(asked).toContain('This is press 1 of 2.');
     expect(asked.split('\n').every((row) => row.length <= 80)).toBe(true);
     screen.resize(120, 40);

@@ -5,7 +5,7 @@ import { type Canvas, type Row, textOf } from '../../src/console/painting/row.ts
 import { screenRows } from '../../src/console/painting/screen-model.ts';
 import { ScreenState } from '../../src/console/painting/screen-state.ts';
 import { actions } from '../words/asks.ts';
-import { heard, machine, press, shown, status, verdict } from './events.ts';
+import { heard, machine, notReached, press, shown, status, verdict } from './events.ts';
 
 const at80x24: Canvas = { width: 80, height: 24, glyphs: blockGlyphs, now: 0 };
 const texts = (rows: readonly Row[]): readonly string[] => rows.map(textOf);
@@ -75,7 +75,7 @@ describe('the screen', () => {
     state.take(shown(1, press('x-home')), 0);
     const rows = texts(screenRows(state, at80x24));
     expect(rows.find((row) => row.includes(' x-home  '))).toMatch(/▶ x-home +■ ACTIVE/);
-    expect(rows.find((row) => row.includes(' y-home  '))).toMatch(/^ {3}y-home +□ quiet/);
+    expect(rows.find((row) => row.includes(' y-home  '))).toMatch(/^ {3}y-home +□ inactive/);
   });
 
   it('keeps the input asked for and those that changed last where 64 inputs do not fit, and counts the rest', () => {
@@ -88,6 +88,59 @@ describe('the screen', () => {
     expect(page).toMatch(/▶ x-home/);
     expect(page).toMatch(/in-40 +■ ACTIVE/);
     expect(page).toMatch(/\d\d more inputs, none of them active/);
+  });
+
+  it('names every input that is on, where it has no row of its own', () => {
+    const many = Object.fromEntries(Array.from({ length: 64 }, (_, i) => [`in-${i}`, '0' as const]));
+    const state = stateWith({ 'x-home': '0', ...many, 'in-7': '1', 'in-9': '1' });
+    state.take({ kind: 'reading', reading: status(900, { 'x-home': '0', ...many, 'in-7': '1' }) }, 0);
+    for (let i = 10; i < 40; i++)
+      state.take(
+        {
+          kind: 'reading',
+          reading: status(2000 + i, { 'x-home': '0', ...many, 'in-7': '1', [`in-${i}`]: '1' }),
+        },
+        0,
+      );
+    state.take(shown(1, press('x-home')), 0);
+    for (const [width, height] of [
+      [80, 24],
+      [60, 18],
+    ] as const) {
+      const page = texts(screenRows(state, { ...at80x24, width, height })).join('\n');
+      expect(page).toMatch(/\d\d more inputs: in-7 ACTIVE/);
+    }
+  });
+
+  it('keeps what it cannot do and how far the work has come apart, however narrow the window', () => {
+    const state = stateWith();
+    state.verdicts = 38;
+    for (const check of ['press', 'open-wire', 'homing', 'stopping'] as const)
+      for (let width = 34; width <= 132; width++) {
+        state.take(shown(120, press('x-home'), check), 0);
+        const [top = ''] = texts(screenRows(state, { ...at80x24, width }));
+        expect(top).toMatch(
+          /^ tellwire .*cannot stop the machine( {2,}(\w+ )*\w+(, ask 120)?(, 38 judged)?)? *$/,
+        );
+      }
+  });
+
+  it('says which input answered, when it was another than the one asked for', () => {
+    const state = stateWith();
+    state.take(shown(1, press('x-home')), 0);
+    state.take(heard('y-home', '1'), 10);
+    state.take(heard('y-home', '0'), 900);
+    state.take({ kind: 'ended', id: 1, by: 'seen' }, 1000);
+    const page = texts(screenRows(state, at80x24)).join('\n');
+    expect(page).toContain('◇ Seen: y-home answered, not x-home.');
+  });
+
+  it('counts nothing as judged that the session ended before', () => {
+    const state = stateWith();
+    state.take({ kind: 'verdict', verdict, restored: false }, 0);
+    state.take({ kind: 'verdict', verdict: notReached('press', 'y-home'), restored: false }, 0);
+    expect(state.verdicts).toBe(1);
+    expect(state.verdict[0]).toContain('Open wire, x-home');
   });
 
   it('rings and echoes an edge of the switch asked for, and names another that answered', () => {
@@ -126,7 +179,18 @@ describe('the screen', () => {
     const state = stateWith();
     state.take(shown(1, press('x-home')), 0);
     state.explains = true;
-    expect(texts(screenRows(state, at80x24)).join('\n')).toContain('2, c, or cannot: not possible here.');
+    expect(texts(screenRows(state, at80x24)).join('\n')).toContain(' c  cannot: not possible here.');
+  });
+
+  it('names no digit as an answer: a digit is no answer here, and at the bench it presses a switch', () => {
+    const state = stateWith();
+    state.explains = true;
+    for (const action of actions) {
+      state.take(shown(1, action), 0);
+      state.explains = true;
+      const page = texts(screenRows(state, { ...at80x24, height: 60 }));
+      expect(page.filter((row) => /^ \d+,/.test(row))).toEqual([]);
+    }
   });
 
   it('counts the time down in squares and seconds', () => {

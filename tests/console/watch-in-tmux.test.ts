@@ -42,7 +42,7 @@ const patience = 40_000;
 describeBuilt('the watch on the whole screen', [['tmux', hasTmux]], () => {
   it('shows every input with shape, word and level, marks a moment by a key, follows a resize, and says at its end what it saw', async () => {
     const screen = terminal('whole', '--port bench');
-    const page = await screen.shows(/x-home +□ quiet/, patience);
+    const page = await screen.shows(/x-home +□ inactive/, patience);
     expect(page).toContain('cannot stop the machine');
     expect(page).toContain('m marks this moment, q ends.');
     expect(page).not.toContain('says that nothing moves');
@@ -99,7 +99,7 @@ describeBuilt('the watch on the whole screen', [['tmux', hasTmux]], () => {
     const second = terminal('yes', words, env);
     await second.shows('Write yes in full', patience);
     for (const key of ['y', 'e', 's', 'Enter']) second.type(key);
-    await second.shows(/stop +□ quiet/, patience);
+    await second.shows(/stop +□ inactive/, patience);
     expect(second.look()).toContain('s says that nothing moves');
     machine.pins = '10';
     await second.shows(/x-home +■ ACTIVE/);

@@ -61,7 +61,7 @@ describe('tellwire watch', () => {
       .join('\n');
     for (const part of [
       /x-home +■ ACTIVE/,
-      /door +□ quiet/,
+      /door +□ inactive/,
       /Mark 1 at 0\.50 s/,
       /2 reports, one every 7 ms/,
       /X 1\.000/,

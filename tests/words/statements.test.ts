@@ -44,9 +44,9 @@ describe('what is said of a result', () => {
     expect(resolutionStatement(seen)).toContain('2 reports lost');
   });
 
-  it('says of a quiet input that it has proved nothing more', () => {
+  it('says of an input that kept still that it has proved nothing more', () => {
     expect(restStatement({ level: 'L', active: '0', quietFor: ms(10_000), edges: 0 })).toBe(
-      'Quiet for 10 s: not active, level low. This proves nothing more: a cut wire is quiet too.',
+      'Steady for 10 s: inactive, level low. This proves nothing more: a cut wire is steady too.',
     );
   });
 
@@ -55,7 +55,7 @@ describe('what is said of a result', () => {
       /unplugged as at rest.*setting was not tested/,
     );
     expect(rowStatement({ bits: '011', by: 'active' })).toBe(
-      'rest not active, pressed active, unplugged active',
+      'rest inactive, pressed ACTIVE, unplugged ACTIVE',
     );
   });
 

@@ -5,6 +5,7 @@ import { longestOwnLine } from '../../session/own-line.ts';
 import { ownLineWords } from '../../words/own-line-words.ts';
 import { answerOfLine } from './answer-keys.ts';
 import { answerLines, linesFor } from './lines-text.ts';
+import { NotReached } from './not-reached.ts';
 import { OwnLinePrompt, ownLineWord } from './own-line-prompt.ts';
 import { type TypedLine, typedLines } from './typed-lines.ts';
 import { typedNumber } from './typed-number.ts';
@@ -29,6 +30,7 @@ export class LinesFace implements Face {
   private stop = () => {};
   private open: ShownAsk | undefined;
   private readonly ownLine = new OwnLinePrompt();
+  private readonly notReached = new NotReached();
   /** Changes told of each input since the last ask. */
   private readonly told = new Map<string, number>();
 
@@ -48,19 +50,23 @@ export class LinesFace implements Face {
 
   show(event: FaceEvent): void {
     this.ownLine.follow(event);
+    if (event.kind === 'verdict' && this.notReached.take(event.verdict)) return;
+    if (event.kind !== 'verdict') this.say(this.notReached.told());
     if (event.kind === 'ask') {
       this.open = event;
       this.told.clear();
     }
+    const during = this.open && { ask: this.open.ask, moved: [...this.told.keys()] };
     if (event.kind === 'ended' && event.id === this.open?.id) this.open = undefined;
     if (event.kind === 'heard' && this.isTooMuch(event.input)) return;
     const isFirst = event.kind === 'heard' && this.told.get(event.input) === 1;
     const rings = event.kind === 'danger' || (isFirst && this.open !== undefined);
     const bell = rings && this.parts.bell ? '\x07' : '';
-    this.say(linesFor(event, this.parts.machine), bell);
+    this.say(linesFor(event, this.parts.machine, during), bell);
   }
 
   close(): void {
+    this.say(this.notReached.told());
     this.stop();
     this.take = () => {};
   }

@@ -1,25 +1,34 @@
-import { subjectOf } from '../../model/ask.ts';
-import type { Machine } from '../../model/machine.ts';
+import { type Ask, subjectOf } from '../../model/ask.ts';
+import type { InputName, Machine, Subject } from '../../model/machine.ts';
 import type { Verdict } from '../../model/verdict.ts';
 import type { FaceEvent, Heard, ShownAsk } from '../../session/operator.ts';
 import { answerWords } from '../../words/answer-words.ts';
+import { askedAgain } from '../../words/ask-words.ts';
 import { askedForTitle } from '../../words/asked-for.ts';
 import { possibleText } from '../../words/cause/cause-words.ts';
 import { secondsText } from '../../words/figures.ts';
 import { saidOf } from '../../words/findings/catalogue.ts';
 import { missingWords } from '../../words/missing-words.ts';
 import { ownLineWords } from '../../words/own-line-words.ts';
-import { checkWords, evidenceWords, statusWord } from '../../words/verdict-words.ts';
+import { seenWords } from '../../words/seen-words.ts';
+import { checkWords, evidenceWord, statusWord } from '../../words/verdict-words.ts';
+import { asTyped } from '../as-typed.ts';
 import { answerKeys } from './answer-keys.ts';
 import { causeLines } from './cause-lines.ts';
 
+/** What is asked while an event comes, and the inputs that have changed since, first mover first. */
+export interface During {
+  readonly ask: Ask;
+  readonly moved: readonly InputName[];
+}
+
 /** What an event says as plain lines, each a sentence a screen reader can speak. Readings say nothing. */
-export function linesFor(event: FaceEvent, machine: Machine): readonly string[] {
+export function linesFor(event: FaceEvent, machine: Machine, during?: During): readonly string[] {
   switch (event.kind) {
     case 'ask':
       return askLines(event);
     case 'ended':
-      return [endedLine(event)];
+      return [endedLine(event, during)];
     case 'heard':
       return [heardLine(event)];
     case 'danger':
@@ -31,7 +40,7 @@ export function linesFor(event: FaceEvent, machine: Machine): readonly string[] 
     case 'refused':
       return [`Not understood: "${event.found}". Allowed: ${event.allowed.join(', ')}.`];
     case 'notice':
-      return [event.text];
+      return [asTyped(event.text)];
     case 'own-line':
       return event.lines;
     case 'reading':
@@ -54,10 +63,12 @@ type Finished = Omit<Extract<FaceEvent, { readonly kind: 'finished' }>, 'kind'>;
 const exitWords = {
   0: 'everything asked for was shown, no fault and no limitation found.',
   1: 'at least one fault or limitation was found.',
-  2: 'evidence is missing, or the session was stopped; go on with --resume.',
+  2: 'evidence is missing, or the session was stopped.',
 } as const;
 
-const titleOf = ({ ask }: ShownAsk): string => askedForTitle(ask.check);
+/** "Press, x-home"; of a check and an input by one name it is said once. */
+const titled = (title: string, subject: Subject | undefined): string =>
+  subject === undefined || subject === title.toLowerCase() ? title : `${title}, ${subject}`;
 
 function askLines(shown: ShownAsk): readonly string[] {
   const { id, again, ask, text, cautions, answers } = shown;
@@ -65,8 +76,8 @@ function askLines(shown: ShownAsk): readonly string[] {
   const round = ask.action === 'press' && ask.rounds > 1 ? `, press ${ask.round} of ${ask.rounds}` : '';
   return [
     '',
-    `Ask ${id}. ${titleOf(shown)}${subject === undefined ? '' : `, ${subject}`}${round}.`,
-    ...(again === undefined ? [] : [`This is ask ${again} again.`]),
+    `Ask ${id}. ${titled(askedForTitle(ask.check), subject)}${round}.`,
+    ...(again === undefined ? [] : [askedAgain]),
     text,
     ...cautions.map((each) => `Caution: ${each}`),
     `Answers: ${answers.map((each, i) => `${i + 1} ${each}`).join(', ')}. ${waits(shown)}`,
@@ -86,10 +97,19 @@ function waits({ ask, ownLine }: ShownAsk): string {
 export const answerLines = ({ answers }: ShownAsk): readonly string[] =>
   answers.map((each, i) => `${i + 1}, ${answerKeys[each]}, or ${each}: ${answerWords[each]}.`);
 
-export function endedLine({ by, answer }: Extract<FaceEvent, { readonly kind: 'ended' }>): string {
+/** The same where keys are pressed and nothing is typed: digits are no answers there. */
+export const answerKeyLines = ({ answers }: ShownAsk): readonly string[] =>
+  answers.map((each) => `${answerKeys[each]}  ${each}: ${answerWords[each]}.`);
+
+export function endedLine(
+  { by, answer }: Pick<Extract<FaceEvent, { readonly kind: 'ended' }>, 'by' | 'answer'>,
+  during: During | undefined,
+): string {
+  const seen = during && seenWords(during.ask, during.moved);
+  const otherwise = answer === 'done' && seen?.asExpected === false ? ` ${seen.text}` : '';
   const said = {
-    seen: 'Seen.',
-    answer: `Noted: ${answer ?? 'answered'}.`,
+    seen: seen?.text ?? 'Seen.',
+    answer: `Noted: ${answer ?? 'answered'}.${otherwise}`,
     time: 'The time is over.',
     gap: 'The stream broke off meanwhile; it is asked again.',
   };
@@ -108,7 +128,7 @@ export function verdictLines(verdict: Verdict, machine: Machine, restored = fals
   const scene = { machine, subject, together: findings.map(({ kind }) => kind) };
   const from = restored ? 'Verdict from before the break' : 'Verdict';
   return [
-    `${from}: ${checkWords[check].title}, ${subject}: ${statusWord(check, status)} (${evidenceWords[evidence].word}).`,
+    `${from}: ${titled(checkWords[check].title, subject)}: ${statusWord(verdict)} (${evidenceWord(status, evidence)}).`,
     ...findings.map((each) => `  ${saidOf(each, scene)} (${each.kind})`),
     ...(facts.possible ? [`  ${possibleText(facts.possible)}`] : []),
     ...missing.map((each) => `  Missing: ${missingWords[each]}.`),

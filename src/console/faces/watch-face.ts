@@ -66,15 +66,13 @@ export function tellEnd(facts: StreamFacts, verdicts: readonly Verdict[], writte
   const lines = [
     streamStatement(facts),
     ...(written === undefined ? [] : [written]),
-    ...verdicts.map(
-      (verdict) => `${statusWord('soak', verdict.status)}  ${verdict.subject}: ${saysOf(verdict).join(' ')}`,
-    ),
+    ...verdicts.map((verdict) => `${statusWord(verdict)}  ${verdict.subject}: ${saysOf(verdict).join(' ')}`),
   ];
   process.stdout.write(lines.map((line) => `${visible(line)}\n`).join(''));
 }
 
 const stateWord = (active: Heard['active']): string =>
-  active === '?' ? 'active value not reported' : active === '1' ? 'ACTIVE' : 'quiet';
+  active === '?' ? 'active value not reported' : active === '1' ? 'ACTIVE' : 'inactive';
 const levelWord = (level: Heard['level']): string =>
   level === '?' ? 'level not reported' : `level ${level === 'H' ? 'high' : 'low'}`;
 

@@ -12,14 +12,23 @@ import type { AskOnScreen, ScreenState } from './screen-state.ts';
 export function topRow({ ask, verdicts }: ScreenState, { width }: Canvas): Row {
   const check =
     ask === undefined || ask.shown.ask.check === 'resume' ? '' : askedForTitle(ask.shown.ask.check);
-  const right = [check, ask && `ask ${ask.shown.id}`, `${verdicts} judged`].filter(Boolean).join(', ');
-  const left = ' tellwire listens only and cannot stop the machine';
-  const room = width - cellsOf(right) - 1;
+  const place = [check, ask && `ask ${ask.shown.id}`, `${verdicts} judged`].filter(Boolean);
+  const whole = place.join(', ');
+  const pairs = [
+    [listensOnly, whole],
+    ...[whole, place.slice(0, -1).join(', '), check].map((part) => [cannotStop, part] as const),
+  ] as const;
+  const fits = pairs.find((pair) => cellsOf(pair.join('  ')) < width);
+  const [left, right] = fits ?? [cannotStop, ''];
   return [
-    { text: fitted(left, Math.max(0, room)), tone: 'faint' },
-    { text: fitted(right, Math.min(width, cellsOf(right) + 1)), tone: 'faint' },
+    { text: fitted(left, Math.max(0, width - cellsOf(right) - 1)), tone: 'faint' },
+    { text: `${right} `, tone: 'faint' },
   ];
 }
+
+/** What the tool cannot do goes before how far the work has come. */
+const cannotStop = ' tellwire cannot stop the machine';
+const listensOnly = ' tellwire listens only and cannot stop the machine';
 
 /** A window lower than this has two rows for each notice. */
 const lowWindow = 30;

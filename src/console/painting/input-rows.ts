@@ -1,4 +1,5 @@
-import { fitted } from './cells.ts';
+import { counted } from '../../words/figures.ts';
+import { cellsOf, fitted } from './cells.ts';
 import { edgeStrip } from './edge-strip.ts';
 import { isOn, type LiveInput, type LiveInputs } from './live-inputs.ts';
 import type { Canvas, Row } from './row.ts';
@@ -15,12 +16,23 @@ export function inputRows(
   if (all.length <= rows) return all.map((each) => inputRow(each, asked, live, all, canvas));
   const shown = pick(all, asked, rows - 1);
   const rest = all.filter((each) => !shown.includes(each));
-  const active = rest.filter((each) => isOn(each)).length;
-  const more = `   ${rest.length} more inputs, ${active === 0 ? 'none of them active' : `${active} of them ACTIVE`}`;
   return [
     ...shown.map((each) => inputRow(each, asked, live, all, canvas)),
-    [{ text: fitted(more, canvas.width), tone: active === 0 ? 'faint' : 'strong' }],
+    restRow(rest, shown.length, canvas),
   ];
+}
+
+/** Those without a row of their own in one: whichever of them is on has its name told, as many as fit. */
+function restRow(rest: readonly LiveInput[], shown: number, { width }: Canvas): Row {
+  const head = `   ${counted(rest.length, shown === 0 ? 'input' : 'more input')}`;
+  const on = rest.filter((each) => isOn(each));
+  if (on.length === 0) return [{ text: fitted(`${head}, none of them active`, width), tone: 'faint' }];
+  const named = (count: number): string => {
+    const names = on.slice(0, count).map((each) => `${each.name} ${wordOf(each)}`);
+    return `${head}: ${[...names, ...(count < on.length ? [`${on.length - count} others on`] : [])].join(', ')}`;
+  };
+  const most = on.findLastIndex((_, i) => cellsOf(named(i + 1)) <= width) + 1;
+  return [{ text: fitted(named(most), width), tone: 'strong' }];
 }
 
 /** The one asked for, then those that changed last; shown in the order the stream declares them. */
@@ -44,7 +56,7 @@ function inputRow(
   const mark = input.name === asked ? glyphs.asked : ' ';
   const shape = on === undefined ? glyphs.unknown : on ? glyphs.active : glyphs.quiet;
   const head = ` ${mark} ${fitted(input.name, nameWide)}  `;
-  const word = `${shape} ${fitted(wordOf(input), 7)} `;
+  const word = `${shape} ${fitted(wordOf(input), 8)} `;
   const left = width - head.length - word.length - 1;
   return [
     { text: head, tone: input.name === asked ? 'strong' : 'plain' },
@@ -54,6 +66,6 @@ function inputRow(
 }
 
 function wordOf({ level, active }: LiveInput): string {
-  if (active !== '?') return active === '1' ? 'ACTIVE' : 'quiet';
+  if (active !== '?') return active === '1' ? 'ACTIVE' : 'inactive';
   return level === 'H' ? 'HIGH' : level === 'L' ? 'low' : 'unknown';
 }

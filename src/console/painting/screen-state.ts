@@ -6,8 +6,11 @@ import { askWords } from '../../words/ask-words.ts';
 import { noticeWords } from '../../words/notice-words.ts';
 import { ownLineWords } from '../../words/own-line-words.ts';
 import { shortly } from '../../words/place.ts';
+import { seenWords } from '../../words/seen-words.ts';
+import { asTyped } from '../as-typed.ts';
 import { causeLines } from '../faces/cause-lines.ts';
 import { endedLine, heardLine, verdictLines } from '../faces/lines-text.ts';
+import { isNotReached } from '../faces/not-reached.ts';
 import { OwnLinePrompt } from '../faces/own-line-prompt.ts';
 import { LiveInputs } from './live-inputs.ts';
 
@@ -73,6 +76,7 @@ export class ScreenState {
       case 'heard':
         return this.heard(event, now);
       case 'verdict':
+        if (isNotReached(event.verdict)) return false;
         this.verdict = verdictLines(event.verdict, this.machine, event.restored);
         this.verdicts += 1;
         return false;
@@ -140,12 +144,11 @@ export class ScreenState {
 
   private ended({ id, by, answer }: Extract<FaceEvent, { readonly kind: 'ended' }>, now: number): boolean {
     if (id !== this.ask?.shown.id) return false;
-    const asked = inputOf(this.ask.shown.ask);
-    const text = endedLine({ kind: 'ended', id, by, ...(answer === undefined ? {} : { answer }) });
-    this.echo =
-      by === 'seen'
-        ? { kind: 'seen', text: `Seen: ${asked ?? 'done'}.`, at: now }
-        : { kind: 'said', text, at: now };
+    const during = { ask: this.ask.shown.ask, moved: [...this.rung] };
+    const text = endedLine({ by, ...(answer === undefined ? {} : { answer }) }, during);
+    const { asExpected } = seenWords(during.ask, during.moved);
+    const waited = by === 'seen' || answer === 'done';
+    this.echo = { kind: waited && !asExpected ? 'other' : by === 'seen' ? 'seen' : 'said', text, at: now };
     this.ask = undefined;
     this.danger = undefined;
     return false;
@@ -154,7 +157,7 @@ export class ScreenState {
   private noticed({ topic, text }: Extract<FaceEvent, { readonly kind: 'notice' }>): boolean {
     if (topic === 'something-out')
       this.out = text === noticeWords['something-out']([], this.machine) ? undefined : text;
-    else this.notice = text;
+    else this.notice = asTyped(text);
     return topic === 'stream-lost';
   }
 }

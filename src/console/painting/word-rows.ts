@@ -1,4 +1,5 @@
-import { answerLines } from '../faces/lines-text.ts';
+import { askedAgain } from '../../words/ask-words.ts';
+import { answerKeyLines } from '../faces/lines-text.ts';
 import { wrapped } from './cells.ts';
 import { type Canvas, type Row, row } from './row.ts';
 import type { ScreenState } from './screen-state.ts';
@@ -10,9 +11,10 @@ export function wordRows(state: ScreenState, most: number, { width, glyphs }: Ca
   const { text, cautions } = ask.shown;
   const plain = (line: string): readonly Row[] => wrapped(line, width - 2).map((each) => row(` ${each}`));
   const rows = [
+    ...(ask.shown.again === undefined ? [] : plain(askedAgain)),
     ...plain(text),
     ...cautions.flatMap((each, i) => cautionRows(each, i === 0, width, glyphs.caution)),
-    ...(state.explains ? [row(''), ...answerLines(ask.shown).flatMap(plain)] : []),
+    ...(state.explains ? [row(''), ...answerKeyLines(ask.shown).flatMap(plain)] : []),
   ];
   if (rows.length <= most) return rows;
   const more = state.explains ? ' … and more in a taller window' : ' … and more: press ?';

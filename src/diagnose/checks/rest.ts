@@ -25,7 +25,7 @@ interface RestItem {
 
 /**
  * What does each input say while nobody touches anything? A healthy one says one thing, for as long as anyone listens. A loose
- * screw, a missing pull-up or a film of coolant shows as flicker. A quiet input has proved nothing yet: a cut wire is quiet too.
+ * screw, a missing pull-up or a film of coolant shows as flicker. An input that keeps still has proved nothing yet: a cut wire does so too.
  */
 export const rest: Check<RestItem> = { name: 'rest', gather, judge, teaches };
 

@@ -18,8 +18,8 @@ export function axisResults(record: ReportRecord): readonly Block[] {
         subjectTitle(subject),
         ...checks.map((check): Cell => {
           const verdict = axisVerdicts(record, subject).find((each) => each.check === check);
-          if (verdict) return markOf(check, verdict.status);
-          return isAxis(subject) ? markOf(check, 'not-tested') : '';
+          if (verdict) return markOf(verdict);
+          return isAxis(subject) ? markOf({ check, status: 'not-tested' }) : '';
         }),
       ]),
     },

@@ -38,8 +38,8 @@ export function functionBlocks(record: ReportRecord): readonly Block[] {
         return [
           placeText(row) === '' ? row.subject : [row.subject, placeText(row)],
           row.declared.duty.join(', '),
-          markOf('press', status?.status ?? 'not-tested'),
-          markOf('stop', works?.status ?? 'not-tested'),
+          markOf(status ?? { check: 'press', status: 'not-tested' }),
+          markOf(works ?? { check: 'stop', status: 'not-tested' }),
           works?.says ?? [],
         ];
       }),

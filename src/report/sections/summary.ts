@@ -58,8 +58,10 @@ function matrix(record: ReportRecord): Table {
       placeText(row),
       ...checks.map((check): Cell => {
         const verdict = verdictOn(record, check, row);
-        if (verdict) return markOf(check, verdict.status);
-        return check === 'stop' && !row.declared.duty.includes('stop') ? '' : markOf(check, 'not-tested');
+        if (verdict) return markOf(verdict);
+        return check === 'stop' && !row.declared.duty.includes('stop')
+          ? ''
+          : markOf({ check, status: 'not-tested' });
       }),
     ]),
   };

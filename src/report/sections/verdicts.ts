@@ -1,5 +1,5 @@
 import { traceWords } from '../../words/trace-words.ts';
-import { checkWords, evidenceWords, weightWords } from '../../words/verdict-words.ts';
+import { checkWords, evidenceWord, weightWords } from '../../words/verdict-words.ts';
 import { circuitName, circuitSentences } from '../../words/wiring/circuits-words.ts';
 import { axisSubjects, subjectTitle } from '../axes.ts';
 import { type Block, type Drawing, markOf, type Tone, text } from '../document.ts';
@@ -68,11 +68,11 @@ function group(
         { head: 'Evidence', width: 14 },
         { head: 'What was observed' },
       ],
-      rows: verdicts.map(({ check, status, evidence, says }) => [
-        checkWords[check].title,
-        markOf(check, status),
-        evidenceWords[evidence].word,
-        says,
+      rows: verdicts.map((verdict) => [
+        checkWords[verdict.check].title,
+        markOf(verdict),
+        evidenceWord(verdict.status, verdict.evidence),
+        verdict.says,
       ]),
     },
     ...once.map(({ weight, title, said }) => ({
