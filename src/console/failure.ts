@@ -2,6 +2,8 @@ import { ToolError } from '../model/tool-error.ts';
 import { visible } from '../model/visible.ts';
 import { wrapped } from '../report/wrapped.ts';
 import { asTyped } from './as-typed.ts';
+import { FileWrong } from './file-wrong.ts';
+import { problemBlocks } from './problem-blocks.ts';
 
 /** The tool's own failure, and wrong usage; 0, 1 and 2 speak of the machine. */
 export const toolFailed = 3;
@@ -11,11 +13,11 @@ export function failureText(cause: unknown, columns: number | undefined = proces
   const mended = mendable(cause);
   if (mended) {
     const width = columns === undefined ? Number.POSITIVE_INFINITY : Math.max(columns - 2, 20);
-    const lines = [
-      ...wrapped(visible(mended.message), 'tellwire: ', '  ', width),
-      ...wrapped(visible(asTyped(mended.tryNext)), '  Try: ', '    ', width),
-    ];
-    return lines.map((line) => `${line}\n`).join('');
+    const said = wrapped(visible(mended.message), 'tellwire: ', '  ', width);
+    const blocks =
+      cause instanceof FileWrong ? ['', ...problemBlocks(cause.problems, cause.file).split('\n')] : [];
+    const tries = wrapped(visible(asTyped(mended.tryNext)), '  Try: ', '    ', width);
+    return [...said, ...blocks, ...tries].map((line) => `${line}\n`).join('');
   }
   const text = cause instanceof Error ? (cause.stack ?? cause.message) : String(cause);
   const lines = text.split('\n').map(visible).join('\n');

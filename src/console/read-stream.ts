@@ -2,18 +2,14 @@ import type { StreamDescription, StreamRequest } from '../model/stream-descripti
 import { ToolError } from '../model/tool-error.ts';
 import { visible } from '../model/visible.ts';
 import { readDescription } from '../transport/stream/description/read.ts';
-import { problemText, textOfFile } from './read-machine.ts';
+import { FileWrong } from './file-wrong.ts';
+import { textOfFile } from './read-machine.ts';
 
-/** The description in a file's text. Throws ToolError `file-wrong` that names every problem at once. */
+/** The description in a file's text. Throws FileWrong, which names every problem at once. */
 export function descriptionIn(text: string, path: string): StreamDescription {
   const read = readDescription(text);
   if (read.description) return read.description;
-  const lines = read.problems.map((each) => problemText(each, path)).join(' ');
-  throw new ToolError(
-    'file-wrong',
-    `The stream description is wrong. ${lines}`,
-    `tellwire check --stream ${visible(path)} shows what is wrong one a line.`,
-  );
+  throw new FileWrong('stream description', read.problems, path, `tellwire check --stream ${visible(path)}`);
 }
 
 /** The description in a file that a person named. Throws ToolErrors `file-missing`, `file-wrong`. */

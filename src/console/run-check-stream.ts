@@ -1,10 +1,10 @@
-import { formatProblems } from '../model/machine-file/format.ts';
 import { escapeBytes } from '../model/visible.ts';
 import { CaptureFile } from '../session/capture-file.ts';
 import { compiled } from '../transport/stream/description/compiled.ts';
 import { readDescription } from '../transport/stream/description/read.ts';
 import { takeApart } from '../transport/stream/shapes/fields.ts';
 import { counted } from '../words/figures.ts';
+import { problemBlocks } from './problem-blocks.ts';
 import { textOfFile } from './read-machine.ts';
 import { showJson, showLines } from './show.ts';
 
@@ -15,7 +15,7 @@ export function checkedStream(file: string, capture: string | undefined, json: b
   const { description, problems = [] } = readDescription(textOfFile(file));
   if (!description) {
     if (json) showJson(problems);
-    else process.stdout.write(formatProblems(problems, file));
+    else process.stdout.write(problemBlocks(problems, file));
     return 1;
   }
   const { inputs, axes } = description;

@@ -1,4 +1,3 @@
-import { formatProblems } from '../model/machine-file/format.ts';
 import { machineSchema } from '../model/machine-file/json-schema.ts';
 import { readMachineFile } from '../model/machine-file/read.ts';
 import { starterFile } from '../model/machine-file/starter.ts';
@@ -6,6 +5,7 @@ import { ToolError } from '../model/tool-error.ts';
 import { visible } from '../model/visible.ts';
 import { counted } from '../words/figures.ts';
 import type { CheckFlags } from './commands/flags.ts';
+import { problemBlocks } from './problem-blocks.ts';
 import { textOfFile } from './read-machine.ts';
 import { checkedStream } from './run-check-stream.ts';
 import { showJson, showLines } from './show.ts';
@@ -29,13 +29,16 @@ export function checked(file: string | undefined, flags: CheckFlags): 0 | 1 {
 }
 
 function checkedFile(file: string, json: boolean): 0 | 1 {
-  const { machine, problems = [] } = readMachineFile(textOfFile(file));
+  const { machine, problems = [], doubts = [] } = readMachineFile(textOfFile(file));
   if (json) showJson(problems);
-  else if (machine)
-    showLines([
-      `${file} is right: ${machine.name}, ${counted(machine.inputs.length, 'input')}, ${counted(machine.axes.length, 'axis', 'axes')}.`,
-    ]);
-  else process.stdout.write(formatProblems(problems, file));
+  else if (machine) {
+    const holds = `${machine.name}, ${counted(machine.inputs.length, 'input')}, ${counted(machine.axes.length, 'axis', 'axes')}.`;
+    showLines([`${file} is right: ${holds}`]);
+    if (doubts.length > 0)
+      process.stdout.write(
+        `\nIt can be used as it stands, but look at this:\n\n${problemBlocks(doubts, file)}`,
+      );
+  } else process.stdout.write(problemBlocks(problems, file));
   return machine ? 0 : 1;
 }
 

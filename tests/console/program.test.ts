@@ -123,6 +123,15 @@ describe('check', () => {
     expect({ code, out }).toEqual({ code: 0, out: `${machine} is right: Small mill, 3 inputs, 3 axes.\n` });
   });
 
+  it('doubts a home switch without an axis and leaves with 0: the file can be used as it stands', async () => {
+    const doubted = file('doubted.yaml', machineText.replace('axis: X, ', ''));
+    const { code, out } = await tellwire('check', doubted);
+    expect(code).toBe(0);
+    expect(out).toMatch(/is right: Small mill.*\n\nIt can be used as it stands/);
+    expect(out).toMatch(/doubted\.yaml:4:3 inputs\.x-home\.axis\n {2}found: {3}duty home, but no axis/);
+    expect((await tellwire('check', doubted, '--json')).out).toBe('[]\n');
+  });
+
   it('leaves with 1 for a wrong file and shows all of it at once', async () => {
     const wrong = file(
       'two.yaml',

@@ -7,6 +7,7 @@ export interface AllowedWords {
   readonly oneOf?: readonly string[];
   /** The unit most often meant where a number stands without one. */
   readonly unit?: string;
+  readonly units?: readonly string[];
 }
 export const allowedWords = z.registry<AllowedWords>();
 
@@ -51,8 +52,10 @@ export const quantity = (name: MeasureName, meaning: string) => {
       anyOf: undefined,
       ...editorForm(measure),
     });
-  const [unit] = Object.keys(measure.units);
-  allowedWords.add(schema, { allowed: allowedQuantity(measure), ...(unit && !measure.bare ? { unit } : {}) });
+  const units = Object.keys(measure.units);
+  const [unit] = units;
+  const allowed = allowedQuantity(measure);
+  allowedWords.add(schema, { allowed, units, ...(unit && !measure.bare ? { unit } : {}) });
   return schema;
 };
 

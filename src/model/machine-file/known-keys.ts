@@ -1,4 +1,5 @@
 import { nearest } from '../nearest.ts';
+import { meantKey } from './meant.ts';
 import { type Path, quoted, type Wrong } from './problem.ts';
 import type { Tree } from './tree.ts';
 
@@ -11,25 +12,29 @@ export function sayUnknownKeys(
   say: (wrong: Wrong) => void,
 ): void {
   if (tree.kind !== 'map') return;
-  for (const { key, keyAt } of tree.entries) {
+  for (const { key, keyAt, value } of tree.entries) {
     if (allowed.includes(key)) continue;
     say({
       path: [...path, key],
       offset: keyAt,
       found: quoted(key),
       allowed: allowed.join(', '),
-      tryNext: advice(key, allowed, elsewhere),
+      tryNext: advice(key, value, allowed, elsewhere),
     });
   }
 }
 
 function advice(
   key: string,
+  value: Tree,
   allowed: readonly string[],
   elsewhere: Readonly<Record<string, readonly string[]>>,
 ): string {
   const home = Object.entries(elsewhere).find(([, keys]) => keys.includes(key))?.[0];
   if (home !== undefined) return `move it to ${home}`;
-  const near = nearest(key, allowed);
+  const meant = meantKey(key, allowed);
+  if (meant === 'voltage' && value.kind === 'text' && /^\d+(\.\d+)?$/.test(value.text))
+    return `write voltage: ${value.text} V`;
+  const near = meant ?? nearest(key, allowed);
   return near === undefined ? 'take it out' : `write ${near}`;
 }

@@ -86,7 +86,7 @@ function inputPart(entry: Entry, say: Say): InputPart {
   const path = ['inputs', entry.key];
   const joined = entryOf(entry.value, 'joined') ?? entryOf(entry.value, 'switches');
   if (joined === undefined) {
-    sayUnknownKeys(entry.value, path, singleKeys, {}, say);
+    sayUnknownKeys(entry.value, path, singleKeys, { 'its `circuit`': circuitKeys }, say);
     return { kind: 'single', ...part(singleShape, entry, path, say) };
   }
   sayUnknownKeys(entry.value, path, joinedKeys, { 'each of the `switches`': switchKeys }, say);

@@ -1,6 +1,7 @@
 import type { Machine } from '../machine.ts';
 import { machineOf } from './build.ts';
 import { sayContradictions } from './consistency.ts';
+import { sayDoubts } from './doubts.ts';
 import { sayWrongNames } from './names.ts';
 import { partsOf } from './parts.ts';
 import { type FileProblem, pathText, type Wrong } from './problem.ts';
@@ -8,8 +9,17 @@ import { type Syntax, syntaxOf } from './syntax.ts';
 import { offsetOf } from './tree.ts';
 
 export type ReadMachine =
-  | { readonly machine: Machine; readonly problems?: never }
-  | { readonly problems: readonly [FileProblem, ...FileProblem[]]; readonly machine?: never };
+  | {
+      readonly machine: Machine;
+      /** What is right as it stands, but hardly what is meant. */
+      readonly doubts: readonly FileProblem[];
+      readonly problems?: never;
+    }
+  | {
+      readonly problems: readonly [FileProblem, ...FileProblem[]];
+      readonly machine?: never;
+      readonly doubts?: never;
+    };
 
 /** Nobody reads more; a file with more is no machine file. */
 const mostProblems = 500;
@@ -32,7 +42,10 @@ export function readMachineFile(text: string): ReadMachine {
   });
   const problems = inOrder([...said, ...certain], syntax);
   const [first, ...more] = problems;
-  return first === undefined ? { machine: machineOf(parts) } : { problems: [first, ...more] };
+  if (first !== undefined) return { problems: [first, ...more] };
+  const doubts: Wrong[] = [];
+  sayDoubts(parts, (doubt) => doubts.push(doubt));
+  return { machine: machineOf(parts), doubts: inOrder(doubts, syntax) };
 }
 
 const placeOf = (wrong: Wrong, { tree }: Syntax): number => wrong.offset ?? offsetOf(tree, wrong.path);

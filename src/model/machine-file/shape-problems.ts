@@ -1,24 +1,10 @@
 import { z } from 'zod';
 import { nearest } from '../nearest.ts';
 import { type AllowedWords, allowedWords } from './fields.ts';
+import { isSideForEnd, meantQuantity, meantWord } from './meant.ts';
 import { foundText } from './plain.ts';
 import { cutShort, type Path, quoted, type Wrong } from './problem.ts';
 import { entryOf, type Tree } from './tree.ts';
-
-/** Short forms of the trade and what the file spells in full. */
-const meant: Readonly<Record<string, string>> = {
-  nc: 'normally closed',
-  no: 'normally open',
-  min: 'negative',
-  minus: 'negative',
-  '-': 'negative',
-  max: 'positive',
-  plus: 'positive',
-  '+': 'positive',
-  inches: 'inch',
-  in: 'inch',
-  millimetres: 'mm',
-};
 
 /** Says what is wrong with the values of one object of the file, everything at once; the values themselves where nothing is. */
 export function fieldsOf<Shape extends z.ZodObject>(
@@ -51,11 +37,8 @@ function wordsFor(shape: z.ZodType, tree: Tree, path: Path): Omit<Wrong, 'path'>
     return { found, allowed, tryNext: `put it in brackets: [${cutShort(text)}]` };
   if (rule?.allowed.startsWith('a list'))
     return { found, allowed, tryNext: 'write what it is for, as in [home, limit]' };
-  const near =
-    rule?.oneOf && stands.kind === 'text'
-      ? (rule.oneOf.find((each) => each === meant[text.trim().toLowerCase()]) ?? nearest(text, rule.oneOf))
-      : undefined;
-  if (near !== undefined) return { found, allowed, tryNext: `write ${near}` };
+  const meant = stands.kind === 'text' ? meantValue(text, rule) : undefined;
+  if (meant !== undefined) return { found, allowed, tryNext: meant };
   if (stands.kind === 'text' && /^\s*[-+]?\d+,\d/.test(text))
     return { found, allowed, tryNext: 'write the decimal sign as a point' };
   if (rule?.unit && stands.kind === 'text' && /^\s*[-+]?\d+(\.\d+)?\s*$/.test(text))
@@ -66,6 +49,18 @@ function wordsFor(shape: z.ZodType, tree: Tree, path: Path): Omit<Wrong, 'path'>
     tryNext: 'write one of what is allowed, or leave the entry out if it is not known',
   };
 }
+
+/** What to write in place of a value that is nearly right, or is right elsewhere. */
+function meantValue(text: string, rule: AllowedWords | undefined): string | undefined {
+  const { oneOf = [], units = [] } = rule ?? {};
+  if (isSideForEnd(text, oneOf))
+    return `write ${listedOr(oneOf)}, as the axis counts; ${text.trim()} is a side, as \`side\` of a switch or \`positive\` of an axis says it`;
+  const word = meantWord(text);
+  const near = oneOf.find((each) => each === word) ?? nearest(text, oneOf) ?? meantQuantity(text, units);
+  return near === undefined ? undefined : `write ${near}`;
+}
+
+const listedOr = (all: readonly string[]): string => all.join(' or ');
 
 function treeAt(tree: Tree, path: Path): Tree | undefined {
   let here: Tree | undefined = tree;

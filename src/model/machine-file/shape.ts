@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { circuitKinds, circuitValues } from './circuit-kinds.ts';
 import { allowedWords, counted, oneOf, pair, quantity, words } from './fields.ts';
+import { measures } from './quantity.ts';
 
 export const axisLetters = ['X', 'Y', 'Z', 'A', 'B', 'C', 'U', 'V', 'W'] as const;
 const side = (meaning: string) => oneOf(['left', 'right', 'front', 'back', 'top', 'bottom'], meaning);
@@ -30,6 +31,7 @@ allowedWords.add(voltage, {
   allowed: 'unknown, or a voltage with its unit, as in 24 V (V, mV)',
   oneOf: ['unknown'],
   unit: 'V',
+  units: Object.keys(measures.voltage.units),
 });
 
 /** What may be said once for a joined input or switch by switch. */

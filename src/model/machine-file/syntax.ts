@@ -13,20 +13,31 @@ const said: Readonly<Record<string, Pick<Wrong, 'allowed' | 'tryNext'>>> = {
     allowed: 'one `key: value` on a line',
     tryNext: 'put the value in quotes if it has a colon',
   },
+  MULTILINE_IMPLICIT_KEY: {
+    allowed: '`key: value`',
+    tryNext: 'put a colon after the name, or a # before a note',
+  },
+  BAD_SCALAR_START: { allowed: 'a value in quotes', tryNext: 'put the value in quotes' },
   RESOURCE_EXHAUSTION: { allowed: 'a few levels', tryNext: 'start again from a starter file' },
   TAG_RESOLVE_FAILED: { allowed: 'values without a tag', tryNext: 'take the ! and the word after it out' },
   MISSING_CHAR: { allowed: 'closed brackets and quotes', tryNext: 'close it on this line or before' },
 };
 /** Where the parser's own words would say what to do to a programmer. */
 const foundIn: Readonly<Record<string, string>> = {
+  MULTILINE_IMPLICIT_KEY: 'a line without a colon',
+  UNEXPECTED_TOKEN: 'a sign that has no place here',
+  BLOCK_AS_IMPLICIT_KEY: 'a second colon in one entry',
+  BAD_SCALAR_START: 'a value that begins with a sign of YAML’s own',
   MULTIPLE_DOCS: 'a second document',
   RESOURCE_EXHAUSTION: 'levels without end',
   TAG_RESOLVE_FAILED: 'a tag',
 };
 const otherwise = { allowed: 'YAML 1.2', tryNext: 'compare the lines before it with a starter file' };
 
-/** After so many breaks the rest is one break more. */
-const mostSyntaxErrors = 200;
+/** A file with more breaks than this is no YAML: they come from the first, or from what the file is. */
+const mostBreaksShown = 3;
+/** Nobody counts further. */
+const mostBreaksCounted = 200;
 
 export interface Syntax {
   readonly tree: Tree;
@@ -62,13 +73,33 @@ function parsed(text: string, say: (wrong: Wrong) => void): Syntax {
       lineCounter: lines,
     });
     const errors = onePerPlace([...document.errors, ...document.warnings]);
-    for (const error of errors) say({ path: [], ...inWords(error, text) });
-    const tree = treeOf(document.contents, say, [], document.contents?.range?.[0] ?? 0);
-    return { tree, lines, brokenAt: firstOf(document.errors) };
+    for (const wrong of breaksOf(errors, text)) say({ path: [], ...wrong });
+    const brokenAt = firstOf(document.errors);
+    // What stands behind a break was perhaps meant otherwise.
+    const before = (wrong: Wrong) => {
+      if (brokenAt === undefined || (wrong.offset ?? 0) < brokenAt) say(wrong);
+    };
+    const tree = treeOf(document.contents, before, [], document.contents?.range?.[0] ?? 0);
+    return { tree, lines, brokenAt };
   } catch {
     say({ path: [], offset: 0, found: 'text that cannot be taken apart', ...otherwise });
     return { tree: { kind: 'nothing', at: 0 }, lines, brokenAt: 0 };
   }
+}
+
+function breaksOf(errors: readonly YAMLError[], text: string): readonly Omit<Wrong, 'path'>[] {
+  const [first, second] = errors.toSorted((a, b) => a.pos[0] - b.pos[0]);
+  if (!first || !second || errors.length <= mostBreaksShown) return errors.map((each) => inWords(each, text));
+  const more = errors.length - 1;
+  return [
+    inWords(first, text),
+    {
+      offset: second.pos[0],
+      found: `${more >= mostBreaksCounted ? `${mostBreaksCounted} and more` : more} further places that are no YAML`,
+      allowed: 'YAML 1.2',
+      tryNext: 'see whether it is the right file; if it is, mend the first place and check it again',
+    },
+  ];
 }
 
 /** One mistake can be reported many times over, most of all a nesting without end. */
@@ -77,7 +108,7 @@ function onePerPlace(errors: readonly YAMLError[]): readonly YAMLError[] {
   for (const error of errors) {
     if (error.code === 'RESOURCE_EXHAUSTION') return [error];
     if (!byPlace.has(error.pos[0])) byPlace.set(error.pos[0], error);
-    if (byPlace.size > mostSyntaxErrors) break;
+    if (byPlace.size > mostBreaksCounted) break;
   }
   return [...byPlace.values()];
 }

@@ -6,6 +6,17 @@ const switches = (entries: string) => file(`  a:\n    joined: series\n    switch
 
 describe('an entry in a wrong place is told where it stands and what may stand there', () => {
   told([
+    ['volts', input('>>volts: 5'), 'inputs.a.volts', 'volts', 'voltage', 'write voltage: 5 V'],
+    ['a pin', input('>>pin: 3'), 'inputs.a.pin', 'pin', 'terminal', 'write terminal'],
+    ['a type', input('>>type: NC'), 'inputs.a.type', 'type', 'contact', 'write contact or sensor'],
+    [
+      'a pull-up outside its circuit',
+      input('>>pull-up: 10 kohm'),
+      'inputs.a.pull-up',
+      'pull-up',
+      'circuit',
+      'its `circuit`',
+    ],
     [
       'a key nobody knows',
       input('>>contct: unknown'),

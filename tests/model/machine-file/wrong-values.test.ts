@@ -36,6 +36,15 @@ describe('a machine file is told where, what stands there, what may, and what to
       'home, limit',
       '[home, limit]',
     ],
+    [
+      'a side where an end of the axis belongs',
+      axis('homes: >>left'),
+      'axes.X.homes',
+      'left',
+      'negative, positive',
+      'write negative or positive, as the axis counts; left is a side',
+    ],
+    ['a side for the end of a switch', input('end: >>front'), 'inputs.a.end', 'front', 'negative', '`side`'],
     ['a letter that is no axis', input('axis: >>Q'), 'inputs.a.axis', 'Q', 'X, Y, Z', 'allowed'],
     [
       'a circuit that is only a word',
@@ -67,6 +76,24 @@ describe('a machine file is told where, what stands there, what may, and what to
 
 describe('a quantity is told where, what stands there, what may, and what to try', () => {
   told([
+    ['volts in words', input('voltage: >>24 volts'), 'inputs.a.voltage', '24 volts', '24 V', 'write 24 V'],
+    ['a unit in small letters', input('voltage: >>5v'), 'inputs.a.voltage', '5v', '24 V', 'write 5 V'],
+    [
+      'a pull-up as it stands on a drawing',
+      input('circuit: { kind: contact to ground, pull-up: >>10k }'),
+      'inputs.a.circuit.pull-up',
+      '10k',
+      'ohm, kohm',
+      'write 10 kohm',
+    ],
+    [
+      'a speed with its seconds cut short',
+      axis('rapid: >>50 mm/sec'),
+      'axes.X.rapid',
+      'mm/sec',
+      'mm/s',
+      'write 50 mm/s',
+    ],
     [
       'a volt without its unit',
       input('voltage: >>24'),

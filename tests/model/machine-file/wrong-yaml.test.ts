@@ -40,7 +40,15 @@ describe('text that is no plain YAML is told where it breaks', () => {
       'one document',
       '---',
     ],
-    ['a colon in a value', 'axes: {}\nmachine: >>mill: old\n', '', 'Nested mappings', 'key: value', 'quotes'],
+    ['a colon in a value', 'axes: {}\nmachine: >>mill: old\n', '', 'a second colon', 'key: value', 'quotes'],
+    [
+      'a line of prose',
+      '>>Notes on the mill\nmachine: m\naxes: {}\n',
+      '',
+      'without a colon',
+      'key: value',
+      '#',
+    ],
     ['an empty file', '>>', '', 'an empty file', 'machine', 'starter'],
     ['a list', '>>- a\n- b\n', '', 'no named entries', 'machine', 'starter'],
     ['UTF-16 read as UTF-8', 'm>>\u0000a\u0000', '', 'not UTF-8', 'UTF-8', 'save'],
@@ -50,6 +58,24 @@ describe('text that is no plain YAML is told where it breaks', () => {
   it('with what is wrong before it, and without what only the break brought about', () => {
     const { text, at } = marked('machine: m\nunits: >>ell\ninputs:\n  a: {duty: [limit]\n>>axes: {}\n');
     expect(places(text).map((place) => place.split(' ')[0])).toEqual(at);
+  });
+});
+
+describe('a file that is no YAML at all', () => {
+  const letter = `Dear Ann,\nhere is: what you asked for: the list\n\t${'{ of: all [\n\t'.repeat(30)}`;
+
+  it('is told once where it breaks first, and how often more', () => {
+    const { problems = [] } = readMachineFile(letter);
+    const [first, more] = problems;
+    expect(problems).toHaveLength(2);
+    expect(first).toMatchObject({ line: 1, column: 1 });
+    expect(Number(/^(\d+) further places/.exec(more?.found ?? '')?.[1])).toBeGreaterThan(3);
+    expect(more?.tryNext).toContain('the right file');
+  });
+
+  it('is not taken for one by two slips of the pen, which are both told', () => {
+    const slips = 'machine: mill: old\nstand: `here`\naxes: {}\n';
+    expect(readMachineFile(slips).problems?.map(({ line }) => line)).toEqual([1, 2]);
   });
 });
 
