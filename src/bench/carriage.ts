@@ -24,8 +24,8 @@ export class Carriage {
 
   /** mm, true; the middle of a beam. */
   get stands(): number {
-    const [one = 0, other = one] = this.sides;
-    return (one + other) / 2;
+    const one = this.sides[0] ?? 0;
+    return (one + (this.sides[1] ?? one)) / 2;
   }
 
   /** How far the second side stands ahead of the first, mm. */
@@ -74,7 +74,8 @@ export class Carriage {
   }
 
   private get isOnHome(): boolean {
-    return this.dogs.some((dog) => dog.isOn && this.isOfHome(dog));
+    for (const dog of this.dogs) if (dog.isOn && this.isOfHome(dog)) return true;
+    return false;
   }
 
   private isOfHome({ contact }: Dog): boolean {

@@ -17,13 +17,16 @@ export function visible(text: string): string {
  * Bytes, held as latin1 characters, as printable ASCII that `unescapeBytes` turns back exactly: backslash, controls and
  * everything from 0x7f on become \xNN.
  */
-export function escapeBytes(text: string): string {
-  return text.replace(/[^\x20-\x5b\x5d-\x7e]/g, (character) => hexByte(character.charCodeAt(0) & 0xff));
-}
+export const escapeBytes = (text: string): string => (isPlain(text) ? text : escaped(text));
+
+const isPlain = (text: string): boolean => /^[\x20-\x5b\x5d-\x7e]*$/.test(text);
+
+const escaped = (text: string): string =>
+  text.replace(/[^\x20-\x5b\x5d-\x7e]/g, (character) => hexByte(character.charCodeAt(0) & 0xff));
 
 /** The latin1 characters that `escapeBytes` was given; undefined where the text could not have come from it. */
 export function unescapeBytes(text: string): string | undefined {
-  if (/^[\x20-\x5b\x5d-\x7e]*$/.test(text)) return text;
+  if (isPlain(text)) return text;
   const bytes = text.replace(/\\x([0-9a-f]{2})/g, (_, hex: string) =>
     String.fromCharCode(Number.parseInt(hex, 16)),
   );

@@ -5,7 +5,6 @@ import {
   middling,
   type Network,
   type Node,
-  nodesOf,
   type Switch,
   type UnitPosition,
 } from './network.ts';
@@ -16,7 +15,6 @@ import type { Stamped } from './stamped.ts';
 export interface Solution {
   /** V against ground; undefined where the node floats. */
   readonly voltsAt: (node: Node) => number | undefined;
-  readonly floating: readonly Node[];
   /** A, out of the element's `from`, through it, into its `to`; 0 beside a floating node. */
   readonly ampsIn: (name: string) => number;
   /** W turned into heat; negative where the element delivers. */
@@ -51,9 +49,6 @@ export function solve(network: Network, unit: UnitPosition = middling): Solution
     if (settled || round === mostRounds)
       return {
         ...point,
-        get floating() {
-          return nodesOf(network).filter((node) => !held.has(node));
-        },
         hangs: controlled.some((each) => each.closed && hangs(each, point)),
         settled,
       };

@@ -50,14 +50,36 @@ export function readingOf(
   const found = rigs.map((rig) => levelsOf(rig, state, wiring, world, limits, levels));
   const level = oneOf(found.map(({ own }) => own));
   const beside = found.flatMap(({ neighbour }) => (neighbour === undefined ? [] : [neighbour]));
-  return {
+  return new Look(
     level,
-    reported: reportedAs(level, rigs[0], wiring),
-    neighbour: beside.length === 0 ? undefined : oneOf(beside),
-    get chatters() {
-      return rigs.some((rig) => letsBounceThrough(rig, wiring, state, limits));
-    },
-  };
+    reportedAs(level, rigs[0], wiring),
+    beside.length === 0 ? undefined : oneOf(beside),
+    () => rigs.some((rig) => letsBounceThrough(rig, wiring, state, limits)),
+  );
+}
+
+/** Computes the rare question late. A getter in an object literal would do, but there the engine keeps what it encloses for long. */
+class Look implements Seen {
+  readonly level: Seen['level'];
+  readonly reported: Reported;
+  readonly neighbour: Seen['neighbour'];
+  private readonly bounces: () => boolean;
+
+  constructor(
+    level: Seen['level'],
+    reported: Reported,
+    neighbour: Seen['neighbour'],
+    bounces: () => boolean,
+  ) {
+    this.level = level;
+    this.reported = reported;
+    this.neighbour = neighbour;
+    this.bounces = bounces;
+  }
+
+  get chatters(): boolean {
+    return this.bounces();
+  }
 }
 
 interface Levels {

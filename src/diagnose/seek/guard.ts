@@ -24,12 +24,13 @@ export class SeekGuard implements Guard {
   }
 
   feed(reading: Reading): readonly Danger[] {
-    return this.watches.flatMap(({ axis, watch }) =>
-      watch.feed(reading).map((alarm) => {
+    const dangers: Danger[] = [];
+    for (const { axis, watch } of this.watches)
+      for (const alarm of watch.feed(reading)) {
         this.raised.push({ axis, alarm });
-        return { axis, finding: dangerOf[alarm.kind] };
-      }),
-    );
+        dangers.push({ axis, finding: dangerOf[alarm.kind] });
+      }
+    return dangers;
   }
 
   get hasAlarmed(): boolean {

@@ -11,6 +11,8 @@ import { RestBand } from './rest-band.ts';
 import { Streaks } from './streaks.ts';
 import { mayComeBack, mayGoOn, type Trip } from './trip.ts';
 
+const none: readonly SeekAlarm[] = [];
+
 /** Where a seek stands, as far as the reports have shown it. */
 export type SeekPhase = 'rest' | 'approach' | 'away' | 'operated' | 'cleared';
 
@@ -64,9 +66,8 @@ export class SeekWatch {
     this.streaks.take(reading);
     this.times.take(reading.at);
     this.followSwitch(sample);
-    return [...this.motionDangers(sample), ...this.wrongSwitches()].flatMap((danger) =>
-      this.once(danger, sample),
-    );
+    const dangers = [...this.motionDangers(sample), ...this.wrongSwitches()];
+    return dangers.length === 0 ? none : dangers.flatMap((danger) => this.once(danger, sample));
   }
 
   private once(danger: SeekDanger, { arrived, position }: AxisSample): readonly SeekAlarm[] {

@@ -26,10 +26,13 @@ export const agree = (a: State, b: State): boolean =>
   (a.active === b.active || a.active === '?' || b.active === '?');
 
 /** What is known once `now` was reported: what it leaves untold, `before` told last. */
-export const knownAfter = (now: State, before: State | undefined): State => ({
-  level: now.level === '?' ? (before?.level ?? '?') : now.level,
-  active: now.active === '?' ? (before?.active ?? '?') : now.active,
-});
+export const knownAfter = (now: State, before: State | undefined): State =>
+  now.level !== '?' && now.active !== '?'
+    ? now
+    : {
+        level: now.level === '?' ? (before?.level ?? '?') : now.level,
+        active: now.active === '?' ? (before?.active ?? '?') : now.active,
+      };
 
 /** One input in a status report; undefined where the report does not tell of it. */
 export function stateIn(status: StatusReading, input: InputName): State | undefined {

@@ -5,5 +5,7 @@ export function xorOf(text: string): number {
   return sum & 0xff;
 }
 
+const digits = Array.from({ length: 0x100 }, (_, sum) => sum.toString(16).toUpperCase().padStart(2, '0'));
+
 /** Two upper-case hex digits, the high one first. */
-export const sumDigits = (text: string): string => xorOf(text).toString(16).toUpperCase().padStart(2, '0');
+export const sumDigits = (text: string): string => digits[xorOf(text)] ?? '';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Network, resistor } from '../../../src/diagnose/circuit/network.ts';
+import { type Network, nodesOf, resistor } from '../../../src/diagnose/circuit/network.ts';
 import { solve } from '../../../src/diagnose/circuit/solve.ts';
 
 const source = (name: string, from: string, to: string, volts: number) =>
@@ -108,15 +108,15 @@ describe('nodal analysis of published and independently solved networks', () => 
 
 describe('networks that have no single answer', () => {
   it('tells which nodes float, and solves the rest', () => {
-    const solution = solve([
+    const network = [
       source('supply', 'plus', '0 V', 5),
       resistor('pull-up', 'plus', 'terminal', 1e4),
       resistor('island', 'x', 'y', 100),
       current('push', 'x', 'terminal', 1e-3),
       resistor('broken', 'y', '0 V', Number.POSITIVE_INFINITY),
-    ]);
-    expect(solution.floating).toEqual(['x', 'y']);
-    expect(solution.voltsAt('x')).toBeUndefined();
+    ];
+    const solution = solve(network);
+    expect(nodesOf(network).filter((node) => solution.voltsAt(node) === undefined)).toEqual(['x', 'y']);
     // Nothing can push a steady current out of an island.
     expect(solution.voltsAt('terminal')).toBeCloseTo(5, 9);
   });
