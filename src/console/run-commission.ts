@@ -8,6 +8,7 @@ import type { CommissionFlags } from './commands/flags.ts';
 import { finishedLines } from './faces/lines-text.ts';
 import { freshFolder } from './fresh-folder.ts';
 import { goOnHint } from './go-on.ts';
+import { learnCommand } from './learn-command.ts';
 import { type FaceName, faceOption } from './options.ts';
 import { textOfFile } from './read-machine.ts';
 import { scopeOf } from './scope.ts';
@@ -46,6 +47,7 @@ export async function runCommission(flags: CommissionFlags): Promise<0 | 1 | 2> 
       programText: flags.program === undefined ? undefined : textOfFile(flags.program),
       ...scope,
       ownLine: flags.ownLine,
+      learnCommand: learnCommand(port, flags, resumed),
       toolVersion: toolVersion(),
       startedUtc,
     });

@@ -13,6 +13,7 @@ import { causeLines } from './faces/cause-lines.ts';
 import { finishedLines } from './faces/lines-text.ts';
 import { freshFolder } from './fresh-folder.ts';
 import { goOnHint } from './go-on.ts';
+import { learnCommand } from './learn-command.ts';
 import { showNextTests } from './next-tests-shown.ts';
 import { faceOption } from './options.ts';
 import { textOfFile } from './read-machine.ts';
@@ -69,6 +70,7 @@ export async function runTroubleshoot(name: string, flags: TroubleshootFlags): P
       checks: ['press', 'open-wire'],
       only: [subject],
       search,
+      learnCommand: learnCommand(port, flags, resumed),
       toolVersion: toolVersion(),
       startedUtc,
     });

@@ -25,6 +25,8 @@ export interface CommissionOptions {
   readonly cycles?: number | undefined;
   /** An RS-274 program that is to fit the machine. */
   readonly programText?: string | undefined;
+  /** What the person types to have this port’s stream learned, for when nothing of it is understood; left out: she is told of learning alone. */
+  readonly learnCommand?: string | undefined;
   readonly toolVersion: string;
   /** UTC, ISO 8601; read once from a clock by the caller, used only where a session begins. */
   readonly startedUtc: string;

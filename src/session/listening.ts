@@ -11,8 +11,8 @@ import type { StreamReader } from './stream-reader.ts';
 const declarationExpected = ms(1000);
 
 export interface ListeningEvents {
-  /** What one capture entry said. */
-  heard(readings: readonly Reading[]): void;
+  /** What one capture entry said; `line` is what was received, as it came. */
+  heard(readings: readonly Reading[], line: string | undefined): void;
   opened(): void;
   lost(): void;
   sent(text: string): void;
@@ -70,7 +70,8 @@ export class Listening {
     const at = this.clock.of(event.arrived);
     for (const entry of this.entriesOf({ ...event, arrived: at })) {
       if (this.closed) return;
-      this.events.heard(this.recorder.entry(entry));
+      const line = entry.kind === 'rx' ? entry.text : undefined;
+      this.events.heard(this.recorder.entry(entry), line);
     }
     if (event.kind === 'opened') {
       this.openedAt = at;

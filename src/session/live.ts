@@ -25,7 +25,7 @@ export interface LiveParts {
 
 /** Listens and asks until every check is through, the person stops, or no stream ever comes. */
 export async function conductLive(
-  { source, face: given, ownLine = false }: CommissionOptions,
+  { source, face: given, ownLine = false, learnCommand }: CommissionOptions,
   parts: LiveParts,
 ): Promise<readonly Verdict[]> {
   const { clock, reader, recorder, saved } = parts;
@@ -48,9 +48,9 @@ export async function conductLive(
       onOver: ({ verdicts }) => leave(verdicts),
     });
     const listening = new Listening(source, recorder, reader, clock, {
-      heard: (readings) => {
+      heard: (readings, line) => {
         const isThere = readings.some((reading) => reading.kind === 'status');
-        silence.heard(clock.now(), isThere);
+        silence.heard(clock.now(), isThere, line);
         if (isThere && wasLost) notice('stream-back', noticeWords['stream-back'](source.port));
         if (isThere) wasLost = false;
         conduct.heard(readings);
@@ -65,7 +65,16 @@ export async function conductLive(
     let watching: (() => void) | undefined;
     const watch = () => {
       const news = silence.news(clock.now());
-      if (news) notice(news, noticeWords[news](source.port));
+      if (news === 'nothing-heard') notice(news, noticeWords[news](source.port));
+      if (news === 'nothing-understood')
+        notice(
+          news,
+          noticeWords[news](source.port, {
+            line: silence.example,
+            isDescribed: reader.description !== undefined,
+            learn: learnCommand,
+          }),
+        );
       if (silence.isOver(clock.now())) conduct.stop();
       else watching = clock.after(lookEvery, watch);
     };

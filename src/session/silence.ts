@@ -12,6 +12,8 @@ export class Silence {
   private readonly since: Millis;
   private heardAt: Millis;
   private reported = false;
+  /** The last line that came, as it came. */
+  private line = '';
   private readonly told = new Set<Silent>();
 
   constructor(now: Millis) {
@@ -19,10 +21,15 @@ export class Silence {
     this.heardAt = now;
   }
 
-  heard(now: Millis, isReport: boolean): void {
+  heard(now: Millis, isReport: boolean, line = ''): void {
+    if (line.trim() !== '') this.line = line;
     this.heardAt = now;
     this.reported ||= isReport;
     this.told.delete('nothing-heard');
+  }
+
+  get example(): string {
+    return this.line;
   }
 
   /** No report ever came, and none is waited for any longer. */

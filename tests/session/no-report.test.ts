@@ -26,10 +26,13 @@ describe('a stream without a report that can be read', () => {
     const { events, exit, facts } = await virtualSession({
       folder,
       through: without('PTWRD'),
-      session: { checks: ['rest'], restSeconds: 2 },
+      session: { checks: ['rest'], restSeconds: 2, learnCommand: 'tellwire learn --port bench' },
     });
     const topics = events.flatMap((event) => (event.kind === 'notice' ? [event.topic] : []));
     expect(topics).toContain('nothing-understood');
+    const text = events.flatMap((event) => (event.kind === 'notice' ? [event] : [])).at(-1)?.text ?? '';
+    expect(text).toMatch(/As heard: "\$PTWRS,\d+,/);
+    expect(text).toContain('`tellwire learn --port bench`');
     expect(events.some(({ kind }) => kind === 'ask')).toBe(false);
     expect(facts.verdicts.every(({ status }) => status === 'not-tested')).toBe(true);
     expect(exit).toBe(2);
@@ -39,7 +42,9 @@ describe('a stream without a report that can be read', () => {
     const silence = new Silence(ms(0));
     expect(silence.news(ms(4000))).toBeUndefined();
     expect([silence.news(ms(5500)), silence.news(ms(6000))]).toEqual(['nothing-heard', undefined]);
-    silence.heard(ms(10_500), false);
+    silence.heard(ms(10_500), false, 'a7 b9');
+    silence.heard(ms(10_600), false, '');
+    expect(silence.example).toBe('a7 b9');
     expect([silence.news(ms(11_000)), silence.news(ms(12_000))]).toEqual(['nothing-understood', undefined]);
     expect(silence.news(ms(16_000))).toBe('nothing-heard');
     expect([silence.isOver(ms(60_000)), silence.isOver(ms(60_001))]).toEqual([false, true]);

@@ -30,14 +30,17 @@ export function topRow({ ask, verdicts }: ScreenState, { width }: Canvas): Row {
 const cannotStop = ' tellwire cannot stop the machine';
 const listensOnly = ' tellwire listens only and cannot stop the machine';
 
-/** A window lower than this has two rows for each notice. */
+/** A window lower than this has two rows for each notice while something is asked. */
 const lowWindow = 30;
 
 /** What is still unplugged, and what is the matter with the stream: each stays until it is over. */
-export function noticeRows({ notice, out }: ScreenState, { width, height, glyphs }: Canvas): readonly Row[] {
+export function noticeRows(
+  { notice, out, ask }: ScreenState,
+  { width, height, glyphs }: Canvas,
+): readonly Row[] {
   return [out, notice].flatMap((text) => {
     const all = text === undefined ? [] : wrapped(text, width - 5);
-    const kept = height < lowWindow ? all.slice(0, 2) : all;
+    const kept = height < lowWindow && ask !== undefined ? all.slice(0, 2) : all;
     return kept.map((line, i) => {
       const cut = i === kept.length - 1 && kept.length < all.length ? '…' : '';
       return row(` ${i === 0 ? glyphs.other : ' '} ${line}${cut}`, 'caution');
