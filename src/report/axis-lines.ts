@@ -23,7 +23,7 @@ export function axisLines(record: ReportRecord, width: number): readonly AxisLin
       lines: [
         verdicts
           .map((verdict) => `${checkWords[verdict.check].title.toLowerCase()} ${statusWordWithin(verdict)}`)
-          .join(', '),
+          .join('; '),
         ...new Set(
           verdicts.flatMap(({ findings }) =>
             findings.map(({ weight, title }) => `${weightWords[weight]}: ${title}.`),

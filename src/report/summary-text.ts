@@ -57,7 +57,7 @@ function rowLines(record: ReportRecord, row: InputRow, status: Status): readonly
   const indent = ' '.repeat(4);
   return [
     head,
-    ...(each.length === 0 ? [] : wrapped(each.join(', '), indent, indent)),
+    ...(each.length === 0 ? [] : wrapped(each.join('; '), indent, indent)),
     ...said.flatMap((line) => wrapped(line, indent, `${indent}  `)),
     ...causeOf(record, row).flatMap((line) => wrapped(line, indent, `${indent}  `)),
     ...nextStep(record, row).flatMap((line) => wrapped(line, indent, `${indent}  `)),

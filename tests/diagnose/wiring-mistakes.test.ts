@@ -152,9 +152,9 @@ describe('contacts that behave badly', () => {
     (ask: Ask, subject: string): string =>
       ask.action === 'press' && subject === 'a' && ask.round === round ? instead : subject;
 
-  it('one press on a wrong switch neither passes the right one nor calls its contact bad', () => {
+  it('a press on a wrong switch comes again, and is told beside the right ones', () => {
     for (const round of [1, 2, 3]) {
-      const { verdicts } = play({
+      const { verdicts, asks } = play({
         machine,
         truths: healthy,
         checks: ['press'],
@@ -162,15 +162,48 @@ describe('contacts that behave badly', () => {
       });
       expect(verdicts[0]).toMatchObject({
         subject: 'a',
-        status: 'inconclusive',
-        missing: ['press-again'],
+        status: 'limited',
+        evidence: 'repeated',
+        missing: [],
         findings: [
-          { kind: 'another-answered', input: 'a', answeredBy: ['b'], elsewhere: 1, answered: 2, asked: 3 },
+          { kind: 'another-answered', input: 'a', answeredBy: ['b'], elsewhere: 1, answered: 3, asked: 4 },
         ],
-        facts: { presses: { asked: 3, answered: 2, elsewhere: 1 } },
+        facts: { presses: { asked: 4, answered: 3, elsewhere: 1 } },
       });
+      expect(asks.filter((ask) => ask.action === 'press' && ask.subject === 'a')).toHaveLength(4);
       expect(lines(verdicts.slice(1)).filter((each) => !each.endsWith('proved'))).toEqual([]);
     }
+  });
+
+  it('fewer right presses than were asked for neither pass a switch nor call its contact bad', () => {
+    const twice = (ask: Ask, subject: string): string =>
+      ask.action === 'press' && subject === 'a' && (ask.round === 2 || ask.round === 6) ? 'b' : subject;
+    const refused = (ask: Ask) => (ask.action === 'press' && ask.round === 4 ? ('skip' as const) : undefined);
+    for (const more of [
+      { handles: twice, presses: 5 },
+      { handles: wrongOnce(2, 'b'), says: refused },
+    ]) {
+      const { verdicts } = play({ machine, truths: healthy, checks: ['press'], ...more });
+      expect(lines(verdicts)[0]).toBe('press a: inconclusive another-answered');
+      expect(verdicts[0]?.missing).toEqual(['press-again']);
+    }
+  });
+
+  it('noise on another input makes no press of one that went unseen', () => {
+    const b = nc('b');
+    let since: number | undefined;
+    const isAway = ({ pressed, time }: World): boolean => {
+      if (pressed.has('nothing but noise')) since ??= time;
+      return since !== undefined && time - since < 60;
+    };
+    const noisy: Truth = {
+      level: (world) => (isAway(world) ? 'H' : b.level(world)),
+      active: (world) => (isAway(world) ? '1' : b.active(world)),
+    };
+    const handles = wrongOnce(2, 'nothing but noise');
+    expect(judged({ ...healthy, b: noisy }, { checks: ['press'], handles })[0]).toBe(
+      'press a: inconclusive conflicting-answers',
+    );
   });
 
   it('a wrong press hides no fault that the right ones show', () => {

@@ -1,5 +1,6 @@
 import type { InputName, Subject, Switch } from '../../model/machine.ts';
 import type { Missing } from '../../model/verdict.ts';
+import { pressAtShortest } from '../limits.ts';
 import type { Pressed } from '../procedures/press-once.ts';
 import type { RestCheck } from '../procedures/rest-must-be-rest.ts';
 
@@ -31,3 +32,8 @@ export function answeringInput({ presses }: PressEvidence, { input }: Switch): I
 /** How many presses an input moved with. */
 export const answersOf = (item: PressEvidence, input: InputName): number =>
   item.presses.filter((each) => each.moved.some((moved) => moved.input === input)).length;
+
+/** Another input moved for as long as a press, and the switch's own kept still. One that moves more briefly makes no press of a missed one. */
+export const isElsewhere = ({ moved }: Pressed, own: InputName): boolean =>
+  !moved.some(({ input }) => input === own) &&
+  moved.some(({ returned, firstAt, lastAt }) => !returned || lastAt - firstAt >= pressAtShortest);

@@ -20,7 +20,10 @@ export function judgePresses(
   const of = { check: 'press', subject: item.subject } as const;
   if (item.flickers || item.briefly === 'not-pressed') return failedFlickering(of, input, item);
   const aside = setAside(item, input);
-  if (aside) return withAnother(judgePresses(aside.own, pressed, scene, shifted), aside.finding, item);
+  if (aside) {
+    const own = judgePresses(aside.own, pressed, scene, shifted);
+    return withAnother(own, aside.finding, item, scene.presses);
+  }
   const traces = item.presses.map((each) => each.trace);
   const answering = answeringInput(item, pressed);
   const answered = item.presses.filter((each) =>

@@ -1,6 +1,6 @@
 import type { InputName, Switch } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
-import type { PressEvidence } from '../judging/press-evidence.ts';
+import { isElsewhere, type PressEvidence } from '../judging/press-evidence.ts';
 import { cleanEdges, pressAtShortest, timeToAnswer, unansweredEnds } from '../limits.ts';
 import type { Asking, Latest } from './asking.ts';
 import { untilUnbroken } from './motors-off.ts';
@@ -41,6 +41,8 @@ export function* pressSwitch(
     const unclean = presses.filter(isUnclean).length;
     // One press that went to and fro may be a finger that slipped: as many clean ones again tell it from a contact that does.
     if (round === scene.presses && unclean === 1) rounds += scene.presses;
+    // One that another input answered may have been another switch: it comes again, once.
+    else if (round === scene.presses) rounds += elsewhere(presses, input);
     if (round > scene.presses && unclean > 1) break;
   }
   const evidence = { subject, rest, presses, asked: presses.length };
@@ -54,6 +56,13 @@ export function* pressSwitch(
   } as const;
   const { answer } = yield* untilUnbroken(ask, latest);
   return { ...evidence, briefly: answer === 'yes' ? 'pressed' : answer === 'no' ? 'not-pressed' : 'unsure' };
+}
+
+/** How many went to another input, where most went to the own one. */
+function elsewhere(presses: readonly Pressed[], own: InputName): number {
+  const others = presses.filter((each) => isElsewhere(each, own)).length;
+  const answered = presses.filter(({ moved }) => moved.some((each) => each.input === own)).length;
+  return answered > others ? others : 0;
 }
 
 const isUnclean = ({ moved }: Pressed): boolean => moved.some(({ edges }) => edges > cleanEdges);

@@ -35,9 +35,9 @@ const terminal = (
 export const anotherAnswered: FindingEntry<'another-answered'> = {
   title: 'Another input answered now and then',
   said: ({ input, answeredBy, elsewhere, answered, asked }, { machine, subject }) =>
-    `${named(subject, machine)} was pressed ${counted(asked, 'time')}; ${input} answered ${answered}, ${listed(answeredBy)} answered ${elsewhere} in its place.`,
+    `${named(subject, machine)} was pressed ${counted(asked, 'time')}; ${input} answered ${answered}, ${listed(answeredBy)} answered ${elsewhere} in its place. See whether another switch was touched, and press again.`,
   means:
-    'The switch was seen when it was pressed, but at one of the asks its input kept still while another changed. Most often another switch was touched, and nothing is wrong. It can also be a joint that joins two wires now and then. A stream cannot tell which, so the press is neither counted for the switch nor against it.',
+    'The switch was seen when it was pressed, but at one of the asks its input kept still while another changed. Most often another switch was touched, and nothing is wrong. It can also be a joint that joins two wires now and then. A stream cannot tell which, so the press is neither counted for the switch nor against it, and comes again. Where as many of its own presses were seen as were asked for, they count.',
   next: [
     'Was another switch touched by mistake? Press this one again, as often as it was asked for, with its name on it.',
     'If the other input answers again though the right switch is pressed, power off and look where the two wires meet: in the plug, at the terminals, in a shared cable.',
