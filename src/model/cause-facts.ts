@@ -3,6 +3,7 @@ import type { DeedName } from './deed-names.ts';
 import type { FaultName } from './fault-names.ts';
 import type { InputName } from './machine.ts';
 import type { Missing } from './missing.ts';
+import type { Outcome } from './outcomes.ts';
 import type { Share } from './units.ts';
 import type { WiringName } from './wiring-names.ts';
 
@@ -39,8 +40,7 @@ export interface CauseFacts {
 
 export interface CauseEvidence {
   readonly deed: DeedName;
-  /** As the search names outcomes: words tell it. */
-  readonly outcome: string;
+  readonly outcome: Outcome;
   /** Of a meter, in V, ohm or A; absent: over range, or no meter. */
   readonly value?: number;
   readonly speaks: 'for' | 'against' | 'neither';
@@ -55,7 +55,7 @@ export interface SearchOrder {
   readonly history: 'fresh' | 'worked';
   /** An earlier session proved the stop. */
   readonly stopProved: boolean;
-  readonly earlier: readonly { readonly deed: DeedName; readonly outcome: string }[];
+  readonly earlier: readonly { readonly deed: DeedName; readonly outcome: Outcome }[];
   /** What the earlier stream told of the input; left out where there was none, or where it showed nothing. */
   readonly told?: Told;
   /** The other input that answered in its place or beside it, in an earlier session. */

@@ -2,6 +2,7 @@ import type { CauseEvidence, CauseFacts, SearchOrder, Told } from '../../model/c
 import type { FaultName } from '../../model/fault-names.ts';
 import { knownOnly } from '../../model/known-only.ts';
 import type { InputName } from '../../model/machine.ts';
+import type { Outcome } from '../../model/outcomes.ts';
 import { share } from '../../model/units.ts';
 import { normalised } from '../troubleshooting/belief.ts';
 import { namesOf } from '../troubleshooting/hypotheses.ts';
@@ -18,7 +19,7 @@ const toldAtMost = 8;
 
 export interface Learnt {
   readonly deed: CauseEvidence['deed'];
-  readonly outcome: string;
+  readonly outcome: Outcome;
   readonly value?: number;
   readonly earlier?: true;
 }

@@ -1,10 +1,18 @@
 import type { SearchOrder } from '../../model/cause-facts.ts';
 import { knownOnly } from '../../model/known-only.ts';
 import { type Machine, type Switch, switchOf } from '../../model/machine.ts';
+import {
+  besides,
+  type Glimpse,
+  jumps,
+  type Outcome,
+  type Push,
+  stays,
+  still,
+  to,
+} from '../../model/outcomes.ts';
 import type { Trace, Verdict } from '../../model/verdict.ts';
 import type { State } from '../signal/track.ts';
-import { besides, stays, still, to } from '../troubleshooting/deeds/presses.ts';
-import { jumps } from '../troubleshooting/glimpse.ts';
 import { candidatesOf } from './candidates.ts';
 import { glimpsed, type Site, toldBy } from './site.ts';
 
@@ -72,14 +80,10 @@ export function seenOf(of: Switch, verdicts: readonly Verdict[], machine: Machin
   ];
 }
 
-const one = (deed: Evidence[number]['deed'], outcome: string | undefined): Evidence =>
+const one = (deed: Evidence[number]['deed'], outcome: Outcome | undefined): Evidence =>
   outcome === undefined ? [] : [{ deed, outcome }];
 
-function pressedAs(
-  { facts, findings, traces, missing }: Verdict,
-  of: Switch,
-  eyes: Eyes,
-): string | undefined {
+function pressedAs({ facts, findings, traces, missing }: Verdict, of: Switch, eyes: Eyes): Push | undefined {
   const kinds: readonly string[] = findings.map(({ kind }) => kind);
   if (kinds.includes('flickers')) return jumps;
   if (missing.length > 0 || !facts.presses || facts.presses.asked === 0) return undefined;
@@ -94,7 +98,7 @@ function pressedAs(
 }
 
 /** Counts only where a press with the plug out and one after it showed that it was the right plug: then there is a row. */
-function outAs({ facts, findings, traces }: Verdict, of: Switch, eyes: Eyes): string | undefined {
+function outAs({ facts, findings, traces }: Verdict, of: Switch, eyes: Eyes): Glimpse | undefined {
   if (findings.some(({ kind }) => kind === 'floats-open')) return jumps;
   if (!facts.row) return undefined;
   const points = pointsOf(

@@ -1,5 +1,6 @@
 import type { DeedName } from '../../model/deed-names.ts';
 import type { FaultName } from '../../model/fault-names.ts';
+import type { Outcome } from '../../model/outcomes.ts';
 import { chanceOf } from '../troubleshooting/belief.ts';
 import type { Kind } from '../troubleshooting/deed.ts';
 import type { Search } from './search.ts';
@@ -10,7 +11,7 @@ export interface NextTest {
   readonly kind: Kind;
   readonly minutes: number;
   readonly answers: readonly {
-    readonly outcome: string;
+    readonly outcome: Outcome;
     /** How likely this answer is, as far as is known now. */
     readonly chance: number;
     /** What it would then most likely be, the likeliest first, at most three. */

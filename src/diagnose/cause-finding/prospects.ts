@@ -1,9 +1,10 @@
+import { type Outcome, unforeseen } from '../../model/outcomes.ts';
 import type { Wiring } from '../circuit/wiring.ts';
 import { columnOf } from '../troubleshooting/again.ts';
 import type { DeedName } from '../troubleshooting/deeds/all.ts';
 import type { History } from '../troubleshooting/hypotheses.ts';
 import type { Surroundings } from '../troubleshooting/imagined.ts';
-import { alikeRows, type Prospect, prospectOf, type Trial, unforeseen } from '../troubleshooting/prospect.ts';
+import { alikeRows, type Prospect, prospectOf, type Trial } from '../troubleshooting/prospect.ts';
 
 /** Computing one takes seconds; a session, its replay and its resume need the same few. */
 const known = new Map<string, Prospect>();
@@ -55,7 +56,7 @@ export function together(prospects: readonly [Prospect, ...Prospect[]]): Prospec
 }
 
 function joinedTrial(trials: readonly [Trial, ...Trial[]]): Trial {
-  const keys = [
+  const keys: readonly Outcome[] = [
     ...new Set(trials.flatMap((each) => each.keys.filter((key) => key !== unforeseen))),
     unforeseen,
   ];

@@ -1,5 +1,6 @@
 import type { DeedName } from '../../model/deed-names.ts';
 import type { FaultName } from '../../model/fault-names.ts';
+import type { Outcome } from '../../model/outcomes.ts';
 import type { Wiring } from '../circuit/wiring.ts';
 import type { Belief } from '../troubleshooting/belief.ts';
 import type { Kind } from '../troubleshooting/deed.ts';
@@ -39,7 +40,7 @@ export class Search {
     return new Search(prospects, inquiry, allows, [], prospects.length === 1);
   }
 
-  learnt(deed: DeedName, outcome: string): Search {
+  learnt(deed: DeedName, outcome: Outcome): Search {
     return this.with(this.inquiry.learnt(deed, outcome), this.ruled);
   }
 

@@ -1,16 +1,25 @@
 import { type InputName, inputOf } from '../../model/machine.ts';
+import {
+  besides,
+  bounces,
+  type Glimpse,
+  jumps,
+  type Own,
+  type Push,
+  stays,
+  still,
+  to,
+} from '../../model/outcomes.ts';
 import type { Window } from '../../model/procedure.ts';
 import { edgesOfOnePush, flickerAtRest } from '../limits.ts';
 import { changes, type Excursion, excursions } from '../signal/excursion.ts';
 import { track } from '../signal/track.ts';
-import { besides, bounces, stays, still, to } from '../troubleshooting/deeds/presses.ts';
-import { jumps } from '../troubleshooting/glimpse.ts';
-import { type Done, glimpsed, type Site } from './site.ts';
+import { type Done, glimpsed, type NotDone, type Site } from './site.ts';
 
-const notReported: Done = { missing: 'input-not-reported' };
+const notReported: NotDone = { missing: 'input-not-reported' };
 
 /** What the input was while nothing was to happen to it, or while it was held one way; a hand that came and went is two edges. */
-export function seenHeld(window: Window, site: Site, heldByHand = false): Done {
+export function seenHeld(window: Window, site: Site, heldByHand = false): Done<Glimpse> {
   const samples = track(window, site.of.input);
   const moved = changes(samples);
   const last = samples.at(-1);
@@ -22,12 +31,12 @@ export function seenHeld(window: Window, site: Site, heldByHand = false): Done {
 }
 
 /** What a push and a letting go came to, on this input and on others. */
-export function seenPushed(window: Window, isStuck: boolean, site: Site): Done {
+export function seenPushed(window: Window, isStuck: boolean, site: Site): Done<Push> {
   if (track(window, site.of.input).length === 0) return notReported;
   return seenMoved(excursions(window, site.deaf), isStuck, site);
 }
 
-export function seenMoved(moved: readonly Excursion[], isStuck: boolean, site: Site): Done {
+export function seenMoved(moved: readonly Excursion[], isStuck: boolean, site: Site): Done<Push> {
   const own = moved.find(({ input }) => input === site.of.input);
   const other = moved.find(({ input }) => input !== site.of.input);
   if (other) site.beside = other.input;
@@ -41,7 +50,7 @@ export function seenMoved(moved: readonly Excursion[], isStuck: boolean, site: S
 export const isJumping = ({ edges, bounces: close }: Excursion): boolean =>
   edges > edgesOfOnePush && close < edges / 2;
 
-function pushedAs(own: Excursion, isStuck: boolean, site: Site): string | undefined {
+function pushedAs(own: Excursion, isStuck: boolean, site: Site): Own | undefined {
   const there = glimpsed(own.away, site);
   if (there === undefined) return undefined;
   if (isJumping(own)) return jumps;

@@ -1,5 +1,6 @@
 import type { Told } from '../../model/cause-facts.ts';
 import type { InputName, Switch } from '../../model/machine.ts';
+import type { Held, Outcome } from '../../model/outcomes.ts';
 import type { Scene } from '../../model/procedure.ts';
 import type { Missing } from '../../model/verdict.ts';
 import type { Wiring } from '../circuit/wiring.ts';
@@ -28,17 +29,20 @@ export interface Site {
 }
 
 /** What doing a deed came to. */
-export type Done =
-  | { readonly outcome: string; readonly value?: number }
-  | {
-      readonly missing: Missing;
-      /** All deeds of this kind are out with it: no meter here, no power to be had. */
-      readonly kind?: 'meter' | 'energised';
-      /** Something is out and was not put back: the search ends. */
-      readonly ends?: true;
-    };
+export type Done<Seen extends Outcome = Outcome> =
+  | { readonly outcome: Seen; readonly value?: number }
+  | NotDone;
 
-export type Doing = (site: Site) => Asking<Done>;
+export interface NotDone {
+  readonly missing: Missing;
+  /** All deeds of this kind are out with it: no meter here, no power to be had. */
+  readonly kind?: 'meter' | 'energised';
+  /** Something is out and was not put back: the search ends. */
+  readonly ends?: true;
+}
+
+/** A deed as asks; it comes to nothing but what its odds are known for. */
+export type Doing<Seen extends Outcome> = (site: Site) => Asking<Done<Seen>>;
 
 /** Which halves of an input's state a stream tells. */
 export const toldBy = ({ level, active }: State): Told =>
@@ -51,7 +55,7 @@ export function conductingLevel({ template, values, family }: Wiring): 'H' | 'L'
 }
 
 /** A state in the words of the search; undefined where half of it is not told. */
-export function glimpsed(state: State, { told, wiring }: Pick<Site, 'told' | 'wiring'>): string | undefined {
+export function glimpsed(state: State, { told, wiring }: Pick<Site, 'told' | 'wiring'>): Held | undefined {
   if (told !== 'active' && state.level === '?') return undefined;
   if (told !== 'levels' && state.active === '?') return undefined;
   return glimpseOf(state.level === conductingLevel(wiring), state.active === '1', told);

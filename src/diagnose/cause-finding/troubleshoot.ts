@@ -1,6 +1,7 @@
 import type { CauseFacts, SearchOrder } from '../../model/cause-facts.ts';
 import { knownOnly } from '../../model/known-only.ts';
 import { type Switch, switchOf } from '../../model/machine.ts';
+import type { Outcome } from '../../model/outcomes.ts';
 import type { Check, Known, Procedure, Scene } from '../../model/procedure.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
 import { withoutEvidence } from '../judging/status.ts';
@@ -17,7 +18,7 @@ import { causeFacts, type Learnt } from './conclude.ts';
 import { doings } from './doings/all.ts';
 import { restSeconds } from './doings/presses.ts';
 import { seenHeld } from './seen.ts';
-import { type Site, toldBy } from './site.ts';
+import { type Doing, type Site, toldBy } from './site.ts';
 
 type Item =
   | { readonly cause: CauseFacts }
@@ -114,7 +115,8 @@ function* seek(order: SearchOrder, site: Site & { readonly rest: Learnt }): Proc
     if (!next.trial) break;
     const { name } = next.trial;
     const isAgain = learnt.some(({ deed }) => deed === name);
-    const done = yield* isAgain ? onceMore(doings[name](site)) : doings[name](site);
+    const doing: Doing<Outcome> = doings[name];
+    const done = yield* isAgain ? onceMore(doing(site)) : doing(site);
     if ('outcome' in done) {
       learn({ deed: name, ...done });
       continue;

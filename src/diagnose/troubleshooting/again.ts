@@ -1,3 +1,4 @@
+import type { Outcome } from '../../model/outcomes.ts';
 import { type Belief, type Chances, posterior } from './belief.ts';
 import { alikeRows, type Trial } from './prospect.ts';
 
@@ -11,7 +12,7 @@ const habit = 0.3;
  * A deed done again after these outcomes of it: whether the person, the hand or the eye was wrong the first time is open, and drawn
  * anew but for habit; what there is to be seen is as it was. So it tells nothing new but that.
  */
-export function again(trial: Trial, before: readonly [string, ...string[]]): Trial {
+export function again(trial: Trial, before: readonly [Outcome, ...Outcome[]]): Trial {
   const { mistaken, slips } = trial;
   const [first, ...later] = before.map((outcome) => columnOf(trial, outcome));
   const slip = (at: number): number => slips[at] ?? 0;
@@ -40,7 +41,7 @@ export function again(trial: Trial, before: readonly [string, ...string[]]): Tri
 }
 
 /** How likely it is, by what is believed now, that this outcome was heard and another was true. */
-export function doubtOf(trial: Trial, outcome: string, belief: Belief): number {
+export function doubtOf(trial: Trial, outcome: Outcome, belief: Belief): number {
   const heard = columnOf(trial, outcome);
   const slip = trial.slips[heard] ?? 0;
   return belief.reduce((sum, share, hypothesis) => {
@@ -50,15 +51,15 @@ export function doubtOf(trial: Trial, outcome: string, belief: Belief): number {
   }, 0);
 }
 
-export const isDoubtful = (trial: Trial, outcome: string, belief: Belief): boolean =>
+export const isDoubtful = (trial: Trial, outcome: Outcome, belief: Belief): boolean =>
   doubtOf(trial, outcome, belief) >= doubtful;
 
 /** The column of an outcome; what nobody foresaw is the last. */
-export function columnOf({ keys }: Pick<Trial, 'keys'>, outcome: string): number {
+export function columnOf({ keys }: Pick<Trial, 'keys'>, outcome: Outcome): number {
   const at = keys.indexOf(outcome);
   return at < 0 ? keys.length - 1 : at;
 }
 
 /** What is believed after an outcome; as before, where no hypothesis allows it. */
-export const believedAfter = (belief: Belief, trial: Trial, outcome: string): Belief =>
+export const believedAfter = (belief: Belief, trial: Trial, outcome: Outcome): Belief =>
   posterior(belief, trial.chances satisfies Chances, columnOf(trial, outcome)) ?? belief;

@@ -1,14 +1,12 @@
 import type { Told } from '../../model/cause-facts.ts';
+import { type Glimpse, type Held, jumps } from '../../model/outcomes.ts';
 import type { Setting } from '../circuit/rig.ts';
 import type { KnownContact } from '../circuit/template.ts';
 import type { Seen } from '../fault-finding/reading-of.ts';
 import { mixed, type Odds, sure } from './odds.ts';
 
-/** An input that jumps, in one word. */
-export const jumps = 'jumps';
-
 /** `conducting 1`, `open 0`; only the half that the stream tells. */
-export function glimpseOf(conducting: boolean, active: boolean, told: Told): string {
+export function glimpseOf(conducting: boolean, active: boolean, told: Told): Held {
   const level = conducting ? 'conducting' : 'open';
   const bit = active ? '1' : '0';
   return told === 'both' ? `${level} ${bit}` : told === 'levels' ? level : bit;
@@ -27,13 +25,13 @@ export function oddsOf(
   setting: Pick<Setting, 'enabled' | 'inverted'>,
   contact: KnownContact,
   told: Told,
-): Odds {
-  const glimpse = (conducting: boolean, trips = false): Odds => {
+): Odds<Glimpse> {
+  const glimpse = (conducting: boolean, trips = false): Odds<Glimpse> => {
     const active = trips || (conducting === (contact === 'normally open')) !== setting.inverted;
     return sure(glimpseOf(conducting, setting.enabled && active, told));
   };
-  const spread = (share: typeof between | typeof floating | typeof coming): Odds =>
-    mixed([
+  const spread = (share: typeof between | typeof floating | typeof coming): Odds<Glimpse> =>
+    mixed<Glimpse>([
       [share.conducting, glimpse(true)],
       [share.open, glimpse(false)],
       [share.jumps, sure(jumps)],

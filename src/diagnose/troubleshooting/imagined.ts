@@ -1,4 +1,5 @@
 import type { Told } from '../../model/cause-facts.ts';
+import type { Glimpse } from '../../model/outcomes.ts';
 import { atRest, type State, state } from '../circuit/state.ts';
 import { nominalWorld, type Wiring, type World } from '../circuit/wiring.ts';
 import type { Fault } from '../fault-finding/fault.ts';
@@ -55,7 +56,7 @@ export class Imagined {
     return this.known.get(key) as Value;
   }
 
-  glimpse(change: Partial<State> = {}): Odds {
+  glimpse(change: Partial<State> = {}): Odds<Glimpse> {
     return oddsOf(this.look(change), this.setting, this.wiring.contact, this.around.told);
   }
 }

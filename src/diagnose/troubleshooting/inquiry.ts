@@ -1,4 +1,5 @@
 import type { FaultName } from '../../model/fault-names.ts';
+import type { Outcome } from '../../model/outcomes.ts';
 import { again, believedAfter, isDoubtful } from './again.ts';
 import { type Belief, normalised } from './belief.ts';
 import { type Choice, nextTest, usefulTests } from './chooser.ts';
@@ -13,7 +14,7 @@ export const sureEnough = 0.98;
 
 export interface Finding {
   readonly deed: DeedName;
-  readonly outcome: string;
+  readonly outcome: Outcome;
 }
 
 /** What it came to. */
@@ -57,7 +58,7 @@ export class Inquiry {
   }
 
   /** What was seen counts, and its deed is not asked for again unless it is hard to believe; a second answer tells what it adds to the first. */
-  learnt(deed: DeedName, outcome: string): Inquiry {
+  learnt(deed: DeedName, outcome: Outcome): Inquiry {
     const trial = this.prospect.trials.find(({ name }) => name === deed);
     if (!trial) return this;
     const [first, ...more] = this.outcomesOf(deed);
@@ -147,7 +148,7 @@ export class Inquiry {
     });
   }
 
-  private outcomesOf(deed: DeedName): readonly string[] {
+  private outcomesOf(deed: DeedName): readonly Outcome[] {
     return this.findings.flatMap((each) => (each.deed === deed ? [each.outcome] : []));
   }
 

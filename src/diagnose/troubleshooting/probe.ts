@@ -1,3 +1,5 @@
+import { bins } from '../../model/every-outcome.ts';
+import type { Bin } from '../../model/outcomes.ts';
 import type { Network, Node } from '../circuit/network.ts';
 import { standing } from '../circuit/rig.ts';
 import { solve } from '../circuit/solve.ts';
@@ -26,8 +28,8 @@ export interface Probe {
 const tolerance = 0.02;
 
 /** "bin 0" below the first limit. Nobody needs to read the figure out: the tool bins it. */
-export const bin = (value: number, limits: readonly number[]): string =>
-  `bin ${limits.filter((limit) => value >= limit).length}`;
+export const bin = (value: number, limits: readonly number[]): Bin =>
+  bins[limits.filter((limit) => value >= limit).length] ?? 'bin 4';
 
 /** Figures for each way the input may stand, each as likely: ohm, share of the supply, or A. */
 export function readingsOf(probe: Probe, { wiring, faults, world }: Imagined): readonly number[] {
@@ -66,7 +68,7 @@ function figuresOf({ quantity, between }: Probe, wiring: Wiring, network: Networ
 /** One ohmmeter makes a junction conduct, another has too little voltage for that: either is thought of. */
 const withoutJunctions = (network: Network): Network => network.filter(({ kind }) => kind !== 'diode');
 
-export function binned(value: number, limits: readonly number[]): Odds {
+export function binned(value: number, limits: readonly number[]): Odds<Bin> {
   const spread = [1 - 2 * tolerance, 1 - tolerance, 1, 1 + tolerance, 1 + 2 * tolerance];
   return mixed(spread.map((factor) => [1 / spread.length, sure(bin(value * factor, limits))]));
 }

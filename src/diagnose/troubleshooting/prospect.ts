@@ -1,16 +1,18 @@
+import { type Outcome, unforeseen } from '../../model/outcomes.ts';
 import type { Wiring } from '../circuit/wiring.ts';
 import type { Test } from './aims.ts';
-import type { Deed } from './deed.ts';
+import type { AnyDeed, Deed } from './deed.ts';
 import { type DeedName, deedsFor } from './deeds/all.ts';
 import { type History, type Hypothesis, hypothesesOf } from './hypotheses.ts';
 import { Imagined, type Surroundings } from './imagined.ts';
+import { chancesIn, type Odds } from './odds.ts';
 
 /** A deed with what would come of it under each hypothesis. */
 export interface Trial extends Test {
   readonly name: DeedName;
   readonly kind: Deed['kind'];
   /** The outcomes in the order of the chances; the last stands for anything nobody foresaw. */
-  readonly keys: readonly string[];
+  readonly keys: readonly Outcome[];
   /** How often its answer is wrong; the chances hold that already. */
   readonly mistaken: number;
   /** How likely each outcome is to be told by mistake. */
@@ -24,8 +26,6 @@ export interface Prospect {
   readonly trials: readonly Trial[];
 }
 
-export const unforeseen = 'unforeseen';
-
 export function prospectOf(wiring: Wiring, history: History, around: Surroundings): Prospect {
   const hypotheses = hypothesesOf(wiring, history, around);
   const scenes = hypotheses.map(({ faults }) => new Imagined(wiring, faults, around));
@@ -33,11 +33,14 @@ export function prospectOf(wiring: Wiring, history: History, around: Surrounding
 }
 
 function trialOf(
-  { name, kind, minutes, mistaken, slipsTo = [], odds }: Deed<DeedName>,
+  { name, kind, minutes, mistaken, slipsTo = [], odds }: AnyDeed,
   scenes: readonly Imagined[],
 ): Trial {
-  const all = scenes.map((scene) => odds(scene));
-  const keys = [...new Set(all.flatMap((each) => Object.keys(each))), unforeseen];
+  const all = scenes.map((scene): Odds => odds(scene));
+  const keys: readonly Outcome[] = [
+    ...new Set(all.flatMap((each) => chancesIn(each).map(([key]) => key))),
+    unforeseen,
+  ];
   const usual = slipsTo.filter((key) => keys.includes(key));
   const even = usual.length === 0 ? mistaken : mistaken / 2;
   const slips = keys.map(

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { tellings } from '../../model/cause-facts.ts';
 import { deedNames } from '../../model/deed-names.ts';
+import { everyOutcome } from '../../model/every-outcome.ts';
 import { faultNames } from '../../model/fault-names.ts';
 import { everyCheck, type Missing } from '../../model/verdict.ts';
 import { wiringNames } from '../../model/wiring-names.ts';
@@ -27,7 +28,7 @@ export const causeSchema = z.strictObject({
   evidence: z.array(
     z.strictObject({
       deed,
-      outcome: z.string(),
+      outcome: z.enum(everyOutcome),
       value: z.number().exactOptional(),
       speaks: z.enum(['for', 'against', 'neither']),
       earlier: z.literal(true).exactOptional(),

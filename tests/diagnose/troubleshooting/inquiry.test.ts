@@ -3,6 +3,7 @@ import { circuitNamed } from '../../../src/diagnose/circuit/registry.ts';
 import { wiringOf } from '../../../src/diagnose/circuit/wiring.ts';
 import { Inquiry } from '../../../src/diagnose/troubleshooting/inquiry.ts';
 import { type Prospect, prospectOf } from '../../../src/diagnose/troubleshooting/prospect.ts';
+import { unforeseen } from '../../../src/model/outcomes.ts';
 
 let prospect: Prospect;
 beforeAll(() => {
@@ -22,7 +23,7 @@ function followed(hypothesis: number) {
     const row = test.chances[hypothesis] ?? [];
     minutes += test.minutes;
     asked.push(test.name);
-    inquiry = inquiry.learnt(test.name, test.keys[row.indexOf(Math.max(...row))] ?? '');
+    inquiry = inquiry.learnt(test.name, test.keys[row.indexOf(Math.max(...row))] ?? unforeseen);
   }
   return { inquiry, minutes, asked };
 }

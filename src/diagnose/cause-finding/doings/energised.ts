@@ -1,9 +1,10 @@
 import type { Ask } from '../../../model/ask.ts';
 import { verticalAxes } from '../../../model/machine.ts';
+import type { Glimpse } from '../../../model/outcomes.ts';
 import { timeToAnswer, timeToPlug } from '../../limits.ts';
 import { type Asking, refusal } from '../../procedures/asking.ts';
 import { untilUnbroken } from '../../procedures/motors-off.ts';
-import type { Doing, Done, Site } from '../site.ts';
+import type { Doing, NotDone, Site } from '../site.ts';
 import { watched } from './presses.ts';
 
 const check = 'troubleshoot' as const;
@@ -12,7 +13,7 @@ const check = 'troubleshoot' as const;
  * What needs drive power, one thing at a time: everyone clear, power on by the person's own control, the one thing, power off and
  * the prop back. The stop was proved in an earlier session, or there is none on file and a hard-wired one is confirmed.
  */
-export const energised = (topic: 'drives' | 'spindle' | 'axis'): Doing =>
+export const energised = (topic: 'drives' | 'spindle' | 'axis'): Doing<Glimpse> =>
   function* (site) {
     const refused = yield* powerOn(site);
     if (refused) return refused;
@@ -20,7 +21,7 @@ export const energised = (topic: 'drives' | 'spindle' | 'axis'): Doing =>
     return (yield* powerOff(site)) ? done : { missing: 'motors-not-off', ends: true };
   };
 
-function* powerOn(site: Site): Asking<Done | undefined> {
+function* powerOn(site: Site): Asking<NotDone | undefined> {
   const { latest, of } = site;
   const confirm = { check, action: 'confirm', seconds: timeToAnswer } as const;
   const asks: readonly Ask[] = [

@@ -1,5 +1,6 @@
 import type { MeasureAsk } from '../../../model/ask.ts';
 import type { MeterDeed } from '../../../model/deed-names.ts';
+import type { Bin } from '../../../model/outcomes.ts';
 import { timeToPlug } from '../../limits.ts';
 import { type Asking, refusal } from '../../procedures/asking.ts';
 import { untilUnbroken } from '../../procedures/motors-off.ts';
@@ -17,7 +18,7 @@ const asked = {
 
 /** A figure read off a meter, told by the bin it falls in. A plug that is in the way is pulled first and put back. */
 export const metered =
-  (where: MeterDeed, probe: Probe): Doing =>
+  (where: MeterDeed, probe: Probe): Doing<Bin> =>
   (site) => {
     const { undone } = probe;
     if (undone.length === 0) return read(where, probe, site);
@@ -25,7 +26,7 @@ export const metered =
     return whileOut(at, site, () => read(where, probe, site));
   };
 
-function* read(where: MeterDeed, probe: Probe, { of, latest, wiring }: Site): Asking<Done> {
+function* read(where: MeterDeed, probe: Probe, { of, latest, wiring }: Site): Asking<Done<Bin>> {
   const { quantity, unit, scale } = asked[probe.quantity];
   const ask = { check, action: 'measure', quantity, unit, where, subject: of.subject } as const;
   const ended = yield* untilUnbroken({ ...ask, seconds: timeToPlug }, latest);

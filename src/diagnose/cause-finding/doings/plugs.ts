@@ -1,19 +1,22 @@
 import type { PlugEnd } from '../../../model/ask.ts';
+import { type Glimpse, jumps, type Linked, type Outcome, outThenLinked } from '../../../model/outcomes.ts';
 import { plugAttempts, timeToAnswer, timeToPlug } from '../../limits.ts';
 import { type Asking, put, refusal } from '../../procedures/asking.ts';
 import { mayUnplug } from '../../procedures/may-unplug.ts';
 import { putBack, unplugAsk } from '../../procedures/plugs.ts';
 import { pressOnce } from '../../procedures/press-once.ts';
 import { settledState } from '../../signal/settled.ts';
-import { outThenLinked } from '../../troubleshooting/deeds/plugs.ts';
-import { jumps } from '../../troubleshooting/glimpse.ts';
 import { linkAt } from '../allowed.ts';
-import { type Doing, type Done, glimpsed, type Site } from '../site.ts';
+import { type Doing, type Done, glimpsed, type NotDone, type Site } from '../site.ts';
 
 const check = 'troubleshoot' as const;
 
 /** With the plug out `meanwhile` is done, or only looked at; then it is put back, whatever came of it. */
-export function* whileOut(at: PlugEnd, site: Site, meanwhile?: (out: string) => Asking<Done>): Asking<Done> {
+export function* whileOut<Seen extends Outcome>(
+  at: PlugEnd,
+  site: Site,
+  meanwhile: (out: Glimpse) => Asking<Done<Seen>> | Done<Seen>,
+): Asking<Done<Seen>> {
   const { of, latest } = site;
   const may = yield* mayPull(site);
   if (may !== true) return may;
@@ -35,8 +38,11 @@ export function* whileOut(at: PlugEnd, site: Site, meanwhile?: (out: string) => 
           : undefined;
     // An input that nothing holds while its plug is out jumps, pressed or not.
     const isWrong = site.answers && out !== jumps && (yield* answersWhileOut(site));
-    let done: Done = { missing: isWrong ? 'control-press' : 'settled-level' };
-    if (!isWrong && out !== undefined) done = meanwhile ? yield* meanwhile(out) : { outcome: out };
+    let done: Done<Seen> = { missing: isWrong ? 'control-press' : 'settled-level' };
+    if (!isWrong && out !== undefined) {
+      const then = meanwhile(out);
+      done = 'next' in then ? yield* then : then;
+    }
     if ('ends' in done) return done;
     const back = yield* putBack(of, at, isWrong ? 'wrong-plug' : undefined, latest, check);
     if (back === 'refused') return stillOut;
@@ -44,10 +50,10 @@ export function* whileOut(at: PlugEnd, site: Site, meanwhile?: (out: string) => 
   }
 }
 
-const stillOut: Done = { missing: 'replug', ends: true };
+const stillOut: NotDone = { missing: 'replug', ends: true };
 
 /** Once a session: may this plug be pulled at all? */
-function* mayPull(site: Site): Asking<true | Done> {
+function* mayPull(site: Site): Asking<true | NotDone> {
   if (site.plugConfirmed === true) return true;
   if (site.plugConfirmed === false) return { missing: 'plug-not-confirmed' };
   const may = yield* mayUnplug(check, site.of, site.latest);
@@ -63,15 +69,15 @@ function* answersWhileOut({ of, latest, deaf }: Site): Asking<boolean> {
 }
 
 export const unplugged =
-  (at: PlugEnd): Doing =>
+  (at: PlugEnd): Doing<Glimpse> =>
   (site) =>
-    whileOut(at, site);
+    whileOut(at, site, (out) => ({ outcome: out }));
 
 /** A link in the place of the closed contact; it always comes out again, or the search ends with what is still in. */
 export const linked =
-  (at: PlugEnd): Doing =>
+  (at: PlugEnd): Doing<Linked> =>
   (site) =>
-    whileOut(at, site, function* (out) {
+    whileOut(at, site, function* (out): Asking<Done<Linked>> {
       const { of, latest } = site;
       const ask = {
         check,

@@ -1,5 +1,7 @@
 import type { WatchedDeed } from '../../../model/deed-names.ts';
 import { inputOf, type Switch } from '../../../model/machine.ts';
+import { type Glimpse, jumps, type Neighbouring, type Push } from '../../../model/outcomes.ts';
+import type { Ended } from '../../../model/procedure.ts';
 import { ms, seconds } from '../../../model/units.ts';
 import { timeToPlug } from '../../limits.ts';
 import type { Asking } from '../../procedures/asking.ts';
@@ -8,21 +10,20 @@ import { letGo } from '../../procedures/let-go.ts';
 import { untilUnbroken } from '../../procedures/motors-off.ts';
 import { type Pressed, pressOnce } from '../../procedures/press-once.ts';
 import { excursions } from '../../signal/excursion.ts';
-import { jumps } from '../../troubleshooting/glimpse.ts';
 import { isJumping, seenHeld, seenMoved, seenPushed } from '../seen.ts';
-import type { Doing, Done, Site } from '../site.ts';
+import type { Doing, Done, NotDone, Site } from '../site.ts';
 
 const check = 'troubleshoot' as const;
 /** Hands off for so long, s: an input that jumps does so every second or so. */
 export const restSeconds = seconds(6);
 
-export const rest: Doing = function* (site) {
+export const rest: Doing<Glimpse> = function* (site) {
   const ask = { check, action: 'hands-off', seconds: restSeconds } as const;
   const { window } = yield* untilUnbroken(ask, site.latest);
   return seenHeld(window, site);
 };
 
-export const press: Doing = function* (site) {
+export const press: Doing<Push> = function* (site) {
   const first = yield* pressed(site.of, site, 1);
   if ('missing' in first) return first;
   if (first.moved.length > 0) return outcomeOf(first, site);
@@ -50,7 +51,7 @@ function* pressed(of: Switch, { latest, deaf, of: { input } }: Site, round: 1 | 
 const edgesOf = ({ trace }: Pressed, input: string): number =>
   (trace.signals.find((each) => each.input === input)?.points.length ?? 1) - 1;
 
-function outcomeOf(outcome: Pressed, site: Site): Done {
+function outcomeOf(outcome: Pressed, site: Site): Done<Push> {
   const { input } = site.of;
   if (site.deaf.includes(input)) return { outcome: jumps };
   const seen = seenMoved(outcome.moved, outcome.stuck.includes(input), site);
@@ -62,16 +63,28 @@ function outcomeOf(outcome: Pressed, site: Site): Done {
 const briefestTap = ms(25);
 
 /** Done by the person in her own time, watched from the ask to the answer. */
-export const watched = (topic: WatchedDeed, held: boolean | undefined): Doing =>
+function* whileDone(topic: WatchedDeed, { of, latest }: Site): Asking<Ended | NotDone> {
+  const about = { check, action: 'confirm', topic, subject: of.subject, seconds: timeToPlug } as const;
+  const ask = of.axis === undefined ? about : { ...about, axis: of.axis };
+  let ended = yield* put(ask, latest);
+  while (ended.by === 'gap') ended = yield* put(ask, latest);
+  return ended.answer === 'yes' ? ended : { missing: refusal(ended) ?? 'not-confirmed' };
+}
+
+/** The input is to stay as it is meanwhile; `heldByHand`: pressed for it. */
+export const watched = (topic: WatchedDeed, heldByHand: boolean): Doing<Glimpse> =>
+  function* (site) {
+    const ended = yield* whileDone(topic, site);
+    return 'missing' in ended ? ended : seenHeld(ended.window, site, heldByHand);
+  };
+
+/** The switch is operated meanwhile, and let go. */
+export const pushed = (topic: 'tap' | 'carriage'): Doing<Push> =>
   function* (site) {
     const { of, latest } = site;
     if (topic === 'tap' && !(site.surePulse <= briefestTap)) return { missing: 'stream-too-slow' };
-    const about = { check, action: 'confirm', topic, subject: of.subject, seconds: timeToPlug } as const;
-    const ask = of.axis === undefined ? about : { ...about, axis: of.axis };
-    let ended = yield* put(ask, latest);
-    while (ended.by === 'gap') ended = yield* put(ask, latest);
-    if (ended.answer !== 'yes') return { missing: refusal(ended) ?? 'not-confirmed' };
-    if (held !== undefined) return seenHeld(ended.window, site, held);
+    const ended = yield* whileDone(topic, site);
+    if ('missing' in ended) return ended;
     if (site.deaf.includes(of.input)) return { outcome: jumps };
     const moved = excursions(ended.window, site.deaf);
     const after = { halted: moved.length > 0, saidLetGo: true, plugIsOut: false };
@@ -81,13 +94,13 @@ export const watched = (topic: WatchedDeed, held: boolean | undefined): Doing =>
 
 /** A tug or a bent cable shows on an open contact only while a hand holds it closed. */
 export const handled =
-  (topic: 'tug' | 'flex'): Doing =>
+  (topic: 'tug' | 'flex'): Doing<Glimpse> =>
   (site) =>
     watched(topic, site.wiring.contact === 'normally open')(site);
 
 /** The switch whose input answered before, else the nearest ones of the same connector: the first that tells something counts. */
-export const neighbour: Doing = function* (site) {
-  let done: Done = { missing: 'out-of-reach' };
+export const neighbour: Doing<Neighbouring> = function* (site) {
+  let done: Done<Neighbouring> = { missing: 'out-of-reach' };
   for (const each of neighboursOf(site)) {
     done = yield* pressedBeside(each, site);
     if (!('outcome' in done) || done.outcome !== 'own') return done;
@@ -95,7 +108,7 @@ export const neighbour: Doing = function* (site) {
   return done;
 };
 
-function* pressedBeside(beside: Switch, site: Site): Asking<Done> {
+function* pressedBeside(beside: Switch, site: Site): Asking<Done<Neighbouring>> {
   const outcome = yield* pressed(beside, site, 1);
   if ('missing' in outcome) return outcome;
   if (site.deaf.includes(site.of.input)) return { outcome: jumps };

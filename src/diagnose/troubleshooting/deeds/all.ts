@@ -1,5 +1,5 @@
 import type { Wiring } from '../../circuit/wiring.ts';
-import type { Deed } from '../deed.ts';
+import type { AnyDeed } from '../deed.ts';
 import * as handling from './handling.ts';
 import * as looks from './looks.ts';
 import * as meter from './meter.ts';
@@ -45,10 +45,10 @@ export const deeds = [
   handling.drives,
   handling.spindle,
   handling.axis,
-] as const;
+] as const satisfies readonly AnyDeed[];
 /** Those that read a figure off a meter. */
 export const meterDeeds = deeds.filter((deed) => deed.kind === 'meter');
 export type DeedName = (typeof deeds)[number]['name'];
 
-export const deedsFor = (wiring: Wiring): readonly Deed<DeedName>[] =>
+export const deedsFor = (wiring: Wiring): readonly AnyDeed[] =>
   deeds.filter(({ applies }) => applies(wiring));

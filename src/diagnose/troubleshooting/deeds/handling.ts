@@ -1,5 +1,5 @@
 import type { State } from '../../circuit/state.ts';
-import type { Deed } from '../deed.ts';
+import type { DeedOf } from '../deed.ts';
 import type { Imagined } from '../imagined.ts';
 
 /** A loose wire shows only while current flows: an open contact is held pressed meanwhile. */
@@ -16,7 +16,7 @@ export const rest = {
   mistaken: 0.01,
   applies: () => true,
   odds: (scene) => scene.glimpse(),
-} as const satisfies Deed;
+} as const satisfies DeedOf<'rest'>;
 
 export const tug = {
   name: 'tug',
@@ -25,7 +25,7 @@ export const tug = {
   mistaken: 0.03,
   applies: () => true,
   odds: handled('tugged'),
-} as const satisfies Deed;
+} as const satisfies DeedOf<'tug'>;
 
 export const flex = {
   name: 'flex',
@@ -34,7 +34,7 @@ export const flex = {
   mistaken: 0.03,
   applies: () => true,
   odds: handled('cable flexed'),
-} as const satisfies Deed;
+} as const satisfies DeedOf<'flex'>;
 
 const while_ = (running: State['running']) => (scene: Imagined) => scene.glimpse({ running });
 
@@ -46,7 +46,7 @@ export const drives = {
   mistaken: 0.05,
   applies: () => true,
   odds: while_('drives'),
-} as const satisfies Deed;
+} as const satisfies DeedOf<'drives'>;
 
 export const spindle = {
   name: 'spindle',
@@ -55,7 +55,7 @@ export const spindle = {
   mistaken: 0.05,
   applies: () => true,
   odds: while_('spindle'),
-} as const satisfies Deed;
+} as const satisfies DeedOf<'spindle'>;
 
 export const axis = {
   name: 'axis',
@@ -64,4 +64,4 @@ export const axis = {
   mistaken: 0.05,
   applies: () => true,
   odds: while_('axis'),
-} as const satisfies Deed;
+} as const satisfies DeedOf<'axis'>;

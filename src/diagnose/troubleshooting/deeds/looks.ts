@@ -1,4 +1,6 @@
+import type { LookDeed } from '../../../model/deed-names.ts';
 import type { FaultName } from '../../../model/fault-names.ts';
+import type { Lit, YesNo } from '../../../model/outcomes.ts';
 import { standing } from '../../circuit/rig.ts';
 import { solve } from '../../circuit/solve.ts';
 import { state } from '../../circuit/state.ts';
@@ -17,7 +19,7 @@ import {
   twoWire,
   worked,
 } from '../../fault-finding/traits.ts';
-import type { Deed } from '../deed.ts';
+import type { DeedOf } from '../deed.ts';
 import type { Imagined } from '../imagined.ts';
 import { mixed, type Odds, sure } from '../odds.ts';
 
@@ -26,14 +28,14 @@ type Shown = Readonly<Partial<Record<FaultName, number>>>;
 /** How often the answer is yes with nothing of the kind wrong (judgement, no source). */
 const falseYes = 0.03;
 
-const look = <Name extends string>(name: Name, minutes: number, applies: Trait, shown: Shown) =>
+const look = <Name extends LookDeed>(name: Name, minutes: number, applies: Trait, shown: Shown) =>
   ({
     name,
     kind: 'hands',
     minutes,
     mistaken: 0.02,
     applies,
-    odds: ({ faults }: Imagined) => {
+    odds: ({ faults }: Imagined): Odds<YesNo> => {
       const no = faults.reduce((left, fault) => left * (1 - (shown[fault.name] ?? 0)), 1 - falseYes);
       return { yes: 1 - no, no };
     },
@@ -67,9 +69,9 @@ export const lamp = {
   mistaken: 0.03,
   applies: either(threeWire, twoWire, module),
   odds: (scene) => scene.once('lamp', () => lit(scene)),
-} as const satisfies Deed;
+} as const satisfies DeedOf<'lamp'>;
 
-function lit({ wiring, faults, world }: Imagined): Odds {
+function lit({ wiring, faults, world }: Imagined): Odds<Lit> {
   const worked = state({ actuation: wiring.contact === 'normally open' ? 'pressed by hand' : 'rest' });
   const rigs = rigsWith(wiring, worked, faults, world);
   return mixed(
@@ -79,7 +81,7 @@ function lit({ wiring, faults, world }: Imagined): Odds {
       const fed = twoWire(wiring)
         ? Math.abs(solution.ampsIn('signal core')) > 5e-4
         : (plus ?? 0) - (minus ?? 0) > (world.numbers('supply') > 5.5 ? 8 : 3);
-      return [1 / rigs.length, sure(fed && rig.conducts[worked.actuation] ? 'on' : 'off')] as const;
+      return [1 / rigs.length, sure<Lit>(fed && rig.conducts[worked.actuation] ? 'on' : 'off')] as const;
     }),
   );
 }

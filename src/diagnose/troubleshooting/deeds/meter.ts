@@ -1,3 +1,5 @@
+import type { MeterDeed } from '../../../model/deed-names.ts';
+import type { Bin } from '../../../model/outcomes.ts';
 import type { State } from '../../circuit/state.ts';
 import type { Wiring } from '../../circuit/wiring.ts';
 import {
@@ -15,7 +17,7 @@ import type { Imagined } from '../imagined.ts';
 import { mixed, type Odds } from '../odds.ts';
 import { binned, type Probe, readingsOf } from '../probe.ts';
 
-const meter = <Name extends string>(name: Name, minutes: number, applies: Trait, probe: Probe) =>
+const meter = <Name extends MeterDeed>(name: Name, minutes: number, applies: Trait, probe: Probe) =>
   ({
     name,
     kind: 'meter',
@@ -23,7 +25,7 @@ const meter = <Name extends string>(name: Name, minutes: number, applies: Trait,
     mistaken: 0.02,
     applies,
     probe,
-    odds: (scene: Imagined): Odds => {
+    odds: (scene: Imagined): Odds<Bin> => {
       const values = scene.once(name, () => readingsOf(probe, scene));
       return mixed(values.map((value) => [1 / values.length, binned(value, probe.limits)]));
     },

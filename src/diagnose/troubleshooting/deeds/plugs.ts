@@ -1,5 +1,6 @@
+import { outThenLinked } from '../../../model/outcomes.ts';
 import type { State } from '../../circuit/state.ts';
-import type { Deed } from '../deed.ts';
+import type { DeedOf } from '../deed.ts';
 import type { Imagined } from '../imagined.ts';
 import { joined } from '../odds.ts';
 
@@ -7,9 +8,6 @@ type End = 'controller' | 'switch';
 
 const pulled = (end: End): Partial<State> => ({ plug: `out at ${end}` });
 const linked = (end: End): Partial<State> => ({ plug: `out at ${end}`, link: `at ${end}` });
-
-/** The level with the plug out, then with a link in the place of the closed contact. */
-export const outThenLinked = (out: string, link: string): string => `${out}, linked ${link}`;
 
 const bridge = (end: End) => (scene: Imagined) =>
   joined(scene.glimpse(pulled(end)), scene.glimpse(linked(end)), outThenLinked);
@@ -21,7 +19,7 @@ export const unplugController = {
   mistaken: 0.02,
   applies: () => true,
   odds: (scene) => scene.glimpse(pulled('controller')),
-} as const satisfies Deed;
+} as const satisfies DeedOf<'unplug-controller'>;
 
 export const unplugSwitch = {
   name: 'unplug-switch',
@@ -30,7 +28,7 @@ export const unplugSwitch = {
   mistaken: 0.02,
   applies: () => true,
   odds: (scene) => scene.glimpse(pulled('switch')),
-} as const satisfies Deed;
+} as const satisfies DeedOf<'unplug-switch'>;
 
 export const linkController = {
   name: 'link-controller',
@@ -39,7 +37,7 @@ export const linkController = {
   mistaken: 0.03,
   applies: () => true,
   odds: bridge('controller'),
-} as const satisfies Deed;
+} as const satisfies DeedOf<'link-controller'>;
 
 export const linkSwitch = {
   name: 'link-switch',
@@ -48,4 +46,4 @@ export const linkSwitch = {
   mistaken: 0.03,
   applies: () => true,
   odds: bridge('switch'),
-} as const satisfies Deed;
+} as const satisfies DeedOf<'link-switch'>;

@@ -1,31 +1,34 @@
+import { held } from '../../../model/every-outcome.ts';
+import {
+  type Beside,
+  besides,
+  bounces,
+  jumps,
+  type Neighbouring,
+  type Own,
+  type Push,
+  stays,
+  still,
+  to,
+} from '../../../model/outcomes.ts';
 import type { Actuation, State } from '../../circuit/state.ts';
 import { worked } from '../../fault-finding/traits.ts';
-import type { Deed } from '../deed.ts';
-import { jumps } from '../glimpse.ts';
+import type { DeedOf } from '../deed.ts';
 import type { Imagined } from '../imagined.ts';
-import { joined, mixed, type Odds, sure } from '../odds.ts';
-
-/** What a push and a letting go can look like; after `to` comes the glimpse of the pressed state. */
-export const still = 'still';
-export const to = (glimpse: string): string => `to ${glimpse}`;
-export const stays = (glimpse: string): string => `to ${glimpse}, stays`;
-export const bounces = (glimpse: string): string => `to ${glimpse}, bounces`;
-/** Which other input answered beside it. */
-export const besides = (own: string, beside: 'no other' | 'another' | 'other end'): string =>
-  beside === 'no other' ? own : `${own}; ${beside}`;
+import { chancesIn, joined, mixed, type Odds, sure } from '../odds.ts';
 
 /** How often bounce that gets through is seen in the reports at all; and how often a worn contact bounces longer than a sound filter waits. */
 const bounceIsSeen = 0.6;
 const bouncesLong = 0.03;
 
-const pushed = (scene: Imagined, actuation: Actuation): Odds => {
+const pushed = (scene: Imagined, actuation: Actuation): Odds<Own> => {
   const before = scene.glimpse();
   const letGo = JSON.stringify(scene.glimpse({ actuation: 'let go' }));
   const during = scene.glimpse({ actuation });
   const sticks = letGo === JSON.stringify(during) && letGo !== JSON.stringify(before);
   const through =
     actuation !== 'pressed by hand' ? 0 : scene.look({ actuation }).chatters ? bounceIsSeen : bouncesLong;
-  const own = joined(before, during, (one, other) => {
+  const own = joined(before, during, (one, other): Own => {
     if (one === jumps) return jumps;
     if (other === jumps) return jumps;
     return one === other ? still : sticks ? stays(other) : to(other);
@@ -33,18 +36,27 @@ const pushed = (scene: Imagined, actuation: Actuation): Odds => {
   return through === 0
     ? own
     : mixed(
-        Object.entries(own).map(([key, chance]) => {
-          const cleanly = key.startsWith('to ') && !key.endsWith('stays');
+        chancesIn(own).map(([key, chance]) => {
+          const bounced = withBounce.get(key);
+          const cleanly: Odds<Own> = sure(key);
           return [
             chance,
-            cleanly ? { [key]: 1 - through, [`${key}, bounces`]: through } : sure(key),
+            bounced === undefined
+              ? cleanly
+              : mixed([
+                  [1 - through, cleanly],
+                  [through, sure(bounced)],
+                ]),
           ] as const;
         }),
       );
 };
 
+/** What a clean answer looks like where bounce gets through. */
+const withBounce: ReadonlyMap<Own, Own> = new Map(held.map((each) => [to(each), bounces(each)]));
+
 /** Faults that make another input answer; of crossed ends it is always the other end of the axis. */
-function besideOf(scene: Imagined, change: Partial<State>): Odds {
+function besideOf(scene: Imagined, change: Partial<State>): Odds<Beside> {
   const before = scene.look().neighbour;
   const now = scene.look(change).neighbour;
   if (before === undefined || now === undefined || before === now) return sure('no other');
@@ -54,13 +66,11 @@ function besideOf(scene: Imagined, change: Partial<State>): Odds {
 
 const push =
   (actuation: Actuation) =>
-  (scene: Imagined): Odds =>
-    joined(pushed(scene, actuation), besideOf(scene, { actuation }), (own, beside) =>
-      besides(own, beside as Parameters<typeof besides>[1]),
-    );
+  (scene: Imagined): Odds<Push> =>
+    joined(pushed(scene, actuation), besideOf(scene, { actuation }), besides);
 
 /** A push that slips off shows as none, or as one that came and went. */
-const slippedOff: readonly string[] = [still, jumps];
+const slippedOff: readonly Own[] = [still, jumps];
 
 export const press = {
   name: 'press',
@@ -70,7 +80,7 @@ export const press = {
   slipsTo: slippedOff,
   applies: () => true,
   odds: push('pressed by hand'),
-} as const satisfies Deed;
+} as const satisfies DeedOf<'press'>;
 
 export const tap = {
   name: 'tap',
@@ -80,7 +90,7 @@ export const tap = {
   slipsTo: slippedOff,
   applies: () => true,
   odds: push('tapped'),
-} as const satisfies Deed;
+} as const satisfies DeedOf<'tap'>;
 
 /** The machine's own dog or target, moved by hand with the drives off. */
 export const carriage = {
@@ -91,7 +101,7 @@ export const carriage = {
   slipsTo: slippedOff,
   applies: worked,
   odds: push('pressed by machine'),
-} as const satisfies Deed;
+} as const satisfies DeedOf<'carriage'>;
 
 /** A neighbouring switch is pressed: does its own input answer, this one, a third? */
 export const neighbour = {
@@ -103,16 +113,11 @@ export const neighbour = {
   odds: (scene) => {
     if (scene.has('plug-shifted')) return { third: 0.85, none: 0.1, own: 0.05 };
     const change = { neighbour: 'pressed' } as const;
-    const own = joined(scene.glimpse(), scene.glimpse(change), (one, other) =>
-      one === jumps || other === jumps ? jumps : one === other ? 'no' : 'yes',
-    );
     const [before, now] = [scene.look().neighbour, scene.look(change).neighbour];
     const its = before === undefined || now !== before;
-    return mixed(
-      Object.entries(own).map(([key, chance]) => [
-        chance,
-        sure(key === jumps ? jumps : key === 'yes' ? (its ? 'both' : 'this one') : its ? 'own' : 'none'),
-      ]),
-    );
+    return joined(scene.glimpse(), scene.glimpse(change), (one, other): Neighbouring => {
+      if (one === jumps || other === jumps) return jumps;
+      return one === other ? (its ? 'own' : 'none') : its ? 'both' : 'this one';
+    });
   },
-} as const satisfies Deed;
+} as const satisfies DeedOf<'neighbour'>;

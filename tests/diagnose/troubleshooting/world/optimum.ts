@@ -2,6 +2,7 @@ import type { Random } from '../../../../src/diagnose/circuit/random.ts';
 import { chanceOf } from '../../../../src/diagnose/troubleshooting/belief.ts';
 import { Inquiry } from '../../../../src/diagnose/troubleshooting/inquiry.ts';
 import type { Prospect, Trial } from '../../../../src/diagnose/troubleshooting/prospect.ts';
+import { type Outcome, unforeseen } from '../../../../src/model/outcomes.ts';
 import { byWeight } from './draws.ts';
 import type { Guide } from './search.ts';
 
@@ -38,7 +39,7 @@ function narrowed(trial: Trial, at: readonly number[]): Trial {
     ...row.filter((_, key) => telling[key]),
     row.reduce((sum, each, key) => (telling[key] ? sum : sum + each), 0),
   ];
-  const keys = [...trial.keys.filter((_, key) => telling[key]), 'unforeseen'];
+  const keys: readonly Outcome[] = [...trial.keys.filter((_, key) => telling[key]), unforeseen];
   return {
     ...trial,
     keys,

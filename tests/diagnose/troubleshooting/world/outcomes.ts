@@ -1,14 +1,18 @@
 import type { DeedName } from '../../../../src/diagnose/troubleshooting/deeds/all.ts';
-import { outThenLinked } from '../../../../src/diagnose/troubleshooting/deeds/plugs.ts';
+import { bin } from '../../../../src/diagnose/troubleshooting/probe.ts';
 import {
+  type Beside,
   besides,
   bounces,
+  jumps,
+  type Neighbouring,
+  type Outcome,
+  type Own,
+  outThenLinked,
   stays,
   still,
   to,
-} from '../../../../src/diagnose/troubleshooting/deeds/presses.ts';
-import { jumps } from '../../../../src/diagnose/troubleshooting/glimpse.ts';
-import { bin } from '../../../../src/diagnose/troubleshooting/probe.ts';
+} from '../../../../src/model/outcomes.ts';
 import { probeOf } from './doings.ts';
 import { chanceFor, happens } from './draws.ts';
 import { eyesSee } from './eyes.ts';
@@ -18,7 +22,7 @@ import { faradsOf, heard, indexOfVolts, numberAt, type Taken } from './readings.
 import { troubleOf } from './troubles.ts';
 
 /** What is told to the troubleshooter of a deed that was done as asked. `taken`: its looks, in their order. */
-export function outcomeOf(machine: Machine, deed: DeedName, taken: readonly Taken[]): string {
+export function outcomeOf(machine: Machine, deed: DeedName, taken: readonly Taken[]): Outcome {
   const [first, second, third] = taken;
   const chance = chanceFor(machine.seed, 'told', deed);
   if (!first) return eyesSee(machine, deed, chance) ? 'yes' : 'no';
@@ -46,7 +50,7 @@ function pushed(
   deed: DeedName,
   [before, during, after]: readonly [Taken, Taken, Taken],
   chance: () => number,
-): string {
+): Own {
   const [one, other, then] = [
     heard(before),
     heard(during, 'pin', deed === 'tap' ? before : undefined),
@@ -72,14 +76,14 @@ function bounceShows(machine: Machine, during: Taken, chance: () => number): boo
 
 const besidePin = 'neighbour pin';
 
-function beside(machine: Machine, before: Taken, during: Taken): 'no other' | 'another' | 'other end' {
+function beside(machine: Machine, before: Taken, during: Taken): Beside {
   if (!before.question.pins.includes(besidePin) || heard(before, besidePin) === heard(during, besidePin))
     return 'no other';
   return machine.faults.includes('ends-swapped') || machine.unit.besideIsOtherEnd ? 'other end' : 'another';
 }
 
 /** Pressing the switch of the input beside: which input answers. In a row of clamps shifted by one it is the one after. */
-function neighbour(machine: Machine, before: Taken, during: Taken, chance: () => number): string {
+function neighbour(machine: Machine, before: Taken, during: Taken, chance: () => number): Neighbouring {
   if (machine.faults.includes('plug-shifted')) return happens(chance, 0.8) ? 'third' : 'none';
   const [one, other] = [heard(before), heard(during)];
   if (one === jumps || other === jumps) return jumps;
@@ -106,7 +110,7 @@ function isLit(look: Taken): boolean {
   return worked && volts('device supply') - volts('device common') > off + machine.unit.sensor * (on - off);
 }
 
-function metering(deed: DeedName, look: Taken, chance: () => number): string {
+function metering(deed: DeedName, look: Taken, chance: () => number): Outcome {
   const probe = probeOf(deed);
   const { meter } = look.look;
   if (!probe || !meter) return jumps;

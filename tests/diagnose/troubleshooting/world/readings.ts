@@ -1,6 +1,7 @@
 import { crossing } from '../../../../src/diagnose/circuit/response.ts';
 import { tapLasts } from '../../../../src/diagnose/circuit/state.ts';
-import { glimpseOf, jumps } from '../../../../src/diagnose/troubleshooting/glimpse.ts';
+import { glimpseOf } from '../../../../src/diagnose/troubleshooting/glimpse.ts';
+import { type Glimpse, jumps } from '../../../../src/model/outcomes.ts';
 import { ms } from '../../../../src/model/units.ts';
 import { chanceFor } from './draws.ts';
 import type { Input } from './input.ts';
@@ -33,7 +34,7 @@ const indexOfOhms = ({ question }: Taken, pin: string): number =>
   question.volts.length + question.pins.indexOf(pin);
 
 /** What the stream tells of the input over the look: one word, or that it jumps. */
-export function heard(look: Taken, pin = 'pin', instead?: Taken): string {
+export function heard(look: Taken, pin = 'pin', instead?: Taken): Glimpse {
   const { machine, inputs } = look;
   const chance = chanceFor(machine.seed, 'noise', look.look.name, pin);
   const words = inputs.map((input, moment) => {
@@ -67,7 +68,7 @@ export const faradsOf = ({ parts }: Input): number =>
 
 const limitsOf = ({ wiring, board }: Machine) => wiring.template.limits(board.numbers, wiring.family);
 
-function wordFor(volts: number, input: Input, machine: Machine, pin: string): string {
+function wordFor(volts: number, input: Input, machine: Machine, pin: string): Glimpse {
   const own = pin === 'pin';
   const setting = own ? input : { enabled: true, inverted: false };
   const { conducting, trips } =

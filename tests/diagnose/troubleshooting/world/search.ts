@@ -1,6 +1,7 @@
 import type { DeedName } from '../../../../src/diagnose/troubleshooting/deeds/all.ts';
 import type { Conclusion, Inquiry } from '../../../../src/diagnose/troubleshooting/inquiry.ts';
 import type { Trial } from '../../../../src/diagnose/troubleshooting/prospect.ts';
+import type { Outcome } from '../../../../src/model/outcomes.ts';
 import { looksOf } from './doings.ts';
 import { type Answer, lookedAt, type Question, questionOf } from './looks.ts';
 import type { Machine } from './machine.ts';
@@ -13,7 +14,7 @@ import type { Solver } from './solvers.ts';
 export interface Searched {
   readonly machine: Machine;
   readonly conclusion: Conclusion;
-  readonly asked: readonly { readonly deed: DeedName; readonly outcome: string }[];
+  readonly asked: readonly { readonly deed: DeedName; readonly outcome: Outcome | 'not sure' }[];
   readonly minutes: number;
 }
 
@@ -26,7 +27,7 @@ type Searching = Generator<readonly Question[], Searched, readonly Answer[]>;
 export function* search(machine: Machine, from: Inquiry, guide: Guide, mistakes: number): Searching {
   let inquiry = from;
   let minutes = 0;
-  const asked: { deed: DeedName; outcome: string }[] = [];
+  const asked: { deed: DeedName; outcome: Outcome | 'not sure' }[] = [];
   for (let trial = guide(inquiry); trial; trial = guide(inquiry)) {
     const { name } = trial;
     minutes += trial.minutes;
