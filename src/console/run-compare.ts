@@ -1,5 +1,6 @@
 import { buildRecord } from '../report/build-record.ts';
-import { compared, compareText } from '../report/compare/compare-text.ts';
+import { compareText } from '../report/compare/compare-text.ts';
+import { compared } from '../report/compare/compared.ts';
 import { replay } from '../session/replay.ts';
 import { withSession } from './bundled.ts';
 import { showJson } from './show.ts';

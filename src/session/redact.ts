@@ -1,10 +1,8 @@
 import { type Document, isMap, isScalar, parseDocument, visit } from 'yaml';
 import { type CaptureLine, encodeEntry } from '../transport/capture.ts';
+import { leftOut } from '../words/left-out.ts';
 import { type SessionFolder, sha256 } from './folder.ts';
 import { encodeRecord, type JournalRecord, readJournal } from './journal.ts';
-
-/** What stands where something was left out. */
-const leftOut = 'left out';
 
 /** A file of a session: its name and its text, piece by piece. */
 export type NamedPieces = readonly [name: string, pieces: Iterable<string>];

@@ -1,3 +1,5 @@
+import { listed } from './figures.ts';
+
 /** What a change between two sessions may come from. Each is a direction to look in, never a finding. */
 export const suggestionWords = {
   'other-checks':
@@ -26,4 +28,20 @@ export const suggestionWords = {
   'better-line': 'Less of the stream is lost or unreadable than before.',
   restarts: 'The controller restarted while it was watched: look at its supply.',
   mended: (subject: string, kinds: string) => `${kinds} is no longer found on ${subject}, and it was tested.`,
+} as const;
+
+/** How two sessions beside each other are told. Names come from files and are shown with escapes. */
+export const compareWords = {
+  sessions: (old: string, now: string) => `Session of ${old} beside session of ${now}.`,
+  twoMachines: 'These are sessions of two different machines, by the names in their files:',
+  noChanges:
+    'Nothing below is a change: it is how two machines are unlike, and no cause is looked for. To see what changed on one machine, name two sessions of it.',
+  onlyIn: (machine: string, subjects: readonly string[]) => `Only on ${machine}: ${listed(subjects)}.`,
+  whereToLook: 'Where to look (the tool changes nothing):',
+  none: 'Nothing differs.',
+  noFinding: 'none',
+  notInFile: 'not in the machine file',
+  notStated: 'not stated',
+  notTested: 'not tested',
+  all: 'all',
 } as const;

@@ -11,7 +11,7 @@ interface Change {
   readonly new: string | undefined;
 }
 
-interface VerdictChange extends Change {
+export interface VerdictChange extends Change {
   readonly topic: 'verdict';
   readonly check: CheckName;
   readonly part: 'status' | 'findings';

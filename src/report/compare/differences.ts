@@ -1,7 +1,7 @@
 import type { ReportRecord } from '../record.ts';
 import type { InputRow } from '../schema/input-row.ts';
 import type { VerdictRecord } from '../schema/verdict.ts';
-import type { Difference, Topic } from './difference.ts';
+import type { Difference, Topic, VerdictChange } from './difference.ts';
 import { streamDifferences } from './stream-differences.ts';
 
 /** Everything in which two sessions differ, in the order of the paper: what was asked, wiring, rest, verdicts, stream. */
@@ -79,13 +79,20 @@ function verdictDifferences(old: ReportRecord, now: ReportRecord): readonly Diff
     if (one === undefined) return [];
     const { subject, check } = one;
     const of = { topic: 'verdict', subject, check } as const;
-    const changes: readonly Difference[] = [
+    const changes: readonly VerdictChange[] = [
       { ...of, part: 'status', what: check, old: a?.status, new: b?.status },
       { ...of, part: 'findings', what: `${check} findings`, old: kindsOf(a), new: kindsOf(b) },
     ];
-    return changes.filter((each) => each.old !== each.new);
+    // A check that was not made on one side has found nothing there, and on neither side is no difference.
+    const made = [a, b].filter(wasMade).length;
+    return changes.filter(
+      ({ part, ...each }) => each.old !== each.new && made >= (part === 'status' ? 1 : 2),
+    );
   });
 }
+
+const wasMade = (verdict: VerdictRecord | undefined): boolean =>
+  verdict !== undefined && verdict.status !== 'not-tested';
 
 const kindsOf = (verdict: VerdictRecord | undefined): string | undefined =>
   [...new Set(verdict?.findings.map(({ facts }) => facts.kind))].sort().join(' ') || undefined;

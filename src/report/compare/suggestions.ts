@@ -58,6 +58,7 @@ function connectorTogether(
   const changed = new Set(
     differences
       .filter(({ topic, what }) => topic !== 'asked' && !what.startsWith('declared'))
+      .filter(isKnownTwice)
       .map(({ subject }) => subject),
   );
   const hit = (connector: string) =>
@@ -69,6 +70,10 @@ function connectorTogether(
   const connectors = new Set(inputMap.flatMap(({ declared }) => declared.connector ?? []));
   return [...connectors].filter((each) => hit(each).size > 1).map(words['connector-together']);
 }
+
+/** What was not tested on one side has not changed. */
+const isKnownTwice = ({ old, new: now }: Difference): boolean =>
+  [old, now].every((each) => each !== undefined && each !== 'not-tested');
 
 const wiringSuggestions = ({ subject, what, old, new: now }: Difference): readonly string[] =>
   what === 'broken wire noticed' && old === 'yes' && now === 'no' ? [words['break-unnoticed'](subject)] : [];

@@ -3,7 +3,9 @@ import type { SessionFacts } from '../../../src/model/session-facts.ts';
 import { ms } from '../../../src/model/units.ts';
 import type { Verdict } from '../../../src/model/verdict.ts';
 import { buildRecord } from '../../../src/report/build-record.ts';
-import { compared, compareText } from '../../../src/report/compare/compare-text.ts';
+import { compareText } from '../../../src/report/compare/compare-text.ts';
+import { compared } from '../../../src/report/compare/compared.ts';
+import { leftOut } from '../../../src/words/left-out.ts';
 import { weekend } from '../weekend.ts';
 
 const judged = (change: (verdict: Verdict) => Verdict): SessionFacts => ({
@@ -97,5 +99,68 @@ describe('two sessions', () => {
       inputs: weekend.machine.inputs.filter(({ name }) => name !== 'door'),
     };
     expect(told({ ...weekend, machine })).toContain('wiring door switch: in the machine file -> undefined');
+  });
+
+  it('see no plug behind several inputs that were not tested on one side', () => {
+    const now = judged((each) => ({ ...each, status: 'not-tested', facts: {}, findings: [] }));
+    expect(beside(now).differences.length).toBeGreaterThan(5);
+    expect(beside(now).suggestions.filter((each) => each.includes('connector'))).toEqual([]);
+  });
+
+  it('differ in no finding of a check that one of them did not make, and not at all where neither made it', () => {
+    const untested = (each: Verdict): Verdict => ({ ...each, status: 'not-tested', facts: {}, findings: [] });
+    const now = judged(untested);
+    const onlyVerdicts = ({ differences }: ReturnType<typeof beside>) =>
+      differences.filter(({ topic }) => topic === 'verdict');
+    const parts = onlyVerdicts(beside(now)).map((each) => 'part' in each && each.part);
+    expect(new Set(parts)).toEqual(new Set(['status']));
+    const without = { ...weekend, verdicts: [] };
+    expect(onlyVerdicts(compared(buildRecord(now), buildRecord(without)))).toEqual([]);
+  });
+
+  it('fit a terminal of 80 columns and say not tested where one side says nothing', () => {
+    const text = compareText(beside(judged((each) => ({ ...each, facts: {} }))));
+    for (const line of text.split('\n')) expect(line.length).toBeLessThan(80);
+    expect(text).toMatch(/x-home, answers on: x-home -> not tested/);
+  });
+});
+
+describe('sessions of two machines', () => {
+  const [first, ...others] = weekend.machine.inputs;
+  const lathe: SessionFacts = {
+    ...judged((each) => (each.subject === 'x-far' ? { ...each, status: 'failed' } : each)),
+    machine: { ...weekend.machine, name: 'Bench lathe', inputs: others },
+  };
+  const text = compareText(beside(lathe));
+  const oneLine = text.replaceAll(/\s+/g, ' ');
+
+  it('are said to be that before anything else, each with its name', () => {
+    expect(text).toMatch(/^These are sessions of two different machines/);
+    expect(text).toContain(`old: ${weekend.machine.name}`);
+    expect(text).toContain('new: Bench lathe');
+    expect(oneLine).toContain('Nothing below is a change');
+  });
+
+  it('have not changed: nothing turns into something else, and nothing is looked for', () => {
+    expect(text).not.toContain('->');
+    expect(beside(lathe).suggestions).toEqual([]);
+    expect(text).not.toContain('Where to look');
+  });
+
+  it('name once what only one of them has', () => {
+    const only = first?.switches.map(({ subject }) => subject) ?? [];
+    expect(only.length).toBeGreaterThan(0);
+    expect(oneLine).toContain(`Only on ${weekend.machine.name}: ${only.join(', ')}.`);
+    for (const subject of only) expect(text).not.toContain(`${subject}, `);
+  });
+
+  it('are told apart for programs too', () => {
+    expect(beside(lathe).machines).toMatchObject({ new: 'Bench lathe', same: false });
+    expect(beside(weekend).machines.same).toBe(true);
+  });
+
+  it('are taken for one where a name was left out: nobody can know', () => {
+    const redacted = { ...weekend, machine: { ...weekend.machine, name: leftOut } };
+    expect(beside(redacted).machines.same).toBe(true);
   });
 });
