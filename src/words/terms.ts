@@ -63,7 +63,7 @@ const terms: readonly Term[] = [
     ...plain(['steady', steadyWords['?']], 'a result of the check rest', steadyMeans),
     names: ['steady', ...Object.values(steadyWords)],
   },
-  plain(['no-evidence', noEvidence], 'what a result rests on', 'Nothing was seen, told or read of it.'),
+  plain(['no-evidence', noEvidence.word], 'what a result rests on', noEvidence.means),
   ...(Object.keys(weightWords) as readonly (keyof typeof weightWords)[]).map((weight) =>
     plain(
       [weight, weightWords[weight]],

@@ -64,12 +64,12 @@ export const evidenceWords = {
   measured: { word: 'measured', means: 'A person measured it with an instrument.' },
 } satisfies Record<EvidenceLevel, { readonly word: string; readonly means: string }>;
 
-export const noEvidence = 'no evidence';
+export const noEvidence = { word: 'no evidence', means: 'Nothing was seen, told or read of it.' } as const;
 
 /** What a verdict rests on. One that was reached by nothing rests on no file either. */
 export const evidenceWord = (status: Status, evidence: EvidenceLevel): string =>
   evidence === 'configured' && (status === 'not-tested' || status === 'inconclusive')
-    ? noEvidence
+    ? noEvidence.word
     : evidenceWords[evidence].word;
 
 interface CheckWords {

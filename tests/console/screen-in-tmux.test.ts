@@ -74,6 +74,24 @@ describeBuilt('the screen in a terminal', [['tmux', hasTmux]], () => {
     for (const { id, by } of journal(out, 'ended')) if (presses.has(id)) expect(by).toBe('seen');
   });
 
+  it('says which input answered in place of the one asked for, and takes back a choice of the hands with Escape', async () => {
+    const screen = terminal('wrong', commission(folder()));
+    await screen.shows('Switch motor and spindle power off.');
+    screen.type('d');
+    await screen.shows('Prop Z with a block');
+    screen.type('y');
+    await screen.shows('This is press 1 of 2.');
+    screen.type('h');
+    await screen.shows('which one to hold');
+    screen.type('Escape');
+    await screen.shows(/Your hands: +h hold/);
+    screen.type('1');
+    await screen.shows('◇ Seen: x-home answered, not probe.');
+    screen.type('?');
+    const explained = await screen.shows('not possible here');
+    expect(explained).not.toMatch(/^ \d,/m);
+  });
+
   it('loses nothing but the ask in flight when the line goes dead, and goes on with --resume', async () => {
     const out = folder();
     // The shell outlives the terminal and keeps what the program left with.

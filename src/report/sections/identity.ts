@@ -2,7 +2,7 @@ import { evidenceLevels } from '../../model/verdict.ts';
 import { whatItIs } from '../../words/acceptance.ts';
 import { counted, listed, momentText, timeText } from '../../words/figures.ts';
 import { blankWords } from '../../words/record-words.ts';
-import { checkWords, evidenceWords } from '../../words/verdict-words.ts';
+import { checkWords, evidenceWords, noEvidence } from '../../words/verdict-words.ts';
 import { type Block, list, text } from '../document.ts';
 import type { ReportRecord } from '../record.ts';
 
@@ -79,7 +79,10 @@ export function methodBlocks({ session }: ReportRecord): readonly Block[] {
       kind: 'table',
       label: 'What stands behind a statement, weakest first',
       columns: [{ head: 'Evidence', width: 25 }, { head: 'What stands behind it' }],
-      rows: evidenceLevels.map((level) => [evidenceWords[level].word, evidenceWords[level].means]),
+      rows: [noEvidence, ...evidenceLevels.map((level) => evidenceWords[level])].map(({ word, means }) => [
+        word,
+        means,
+      ]),
     },
     text(whatItIs.colours),
   ];

@@ -33,7 +33,7 @@ const terminal = (
 };
 
 export const anotherAnswered: FindingEntry<'another-answered'> = {
-  title: 'Another input answered now and then',
+  title: 'A press was answered by another input',
   said: ({ input, answeredBy, elsewhere, answered, asked }, { machine, subject }) =>
     `${named(subject, machine)} was pressed ${counted(asked, 'time')}; ${input} answered ${answered}, ${listed(answeredBy)} answered ${elsewhere} in its place. See whether another switch was touched, and press again.`,
   means:
