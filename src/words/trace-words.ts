@@ -14,7 +14,7 @@ const labels = {
 
 export const traceWords = (label: TraceLabel, _check: CheckName): string => labels[label];
 
-const activeWord = { '1': 'active', '0': 'not active', '?': 'not reported' } as const;
+const activeWord = { '1': 'active', '0': 'inactive', '?': 'not reported' } as const;
 const levelWord = { H: 'high', L: 'low', '?': 'not reported' } as const;
 
 /** A trace told for those who cannot see the drawing: each value with the span in which it was reported. At most eight spans a signal. */

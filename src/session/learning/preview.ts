@@ -19,7 +19,7 @@ export function previewOf(description: StreamDescription, lines: readonly Line[]
 
 function stateOf(level: string | undefined, active: string | undefined): string {
   if (active === '1') return 'active';
-  if (active === '0') return 'not active';
+  if (active === '0') return 'inactive';
   if (level === 'H') return 'high';
   return level === 'L' ? 'low' : 'unknown';
 }

@@ -35,7 +35,7 @@ const terminal = (
 export const anotherAnswered: FindingEntry<'another-answered'> = {
   title: 'A press was answered by another input',
   said: ({ input, answeredBy, elsewhere, answered, asked }, { machine, subject }) =>
-    `${named(subject, machine)} was pressed ${counted(asked, 'time')}; ${input} answered ${answered}, ${listed(answeredBy)} answered ${elsewhere} in its place. See whether another switch was touched, and press again.`,
+    `${named(subject, machine)} was pressed ${counted(asked, 'time')}; ${input} answered ${answered}, ${listed(answeredBy)} answered ${elsewhere} in its place. See whether another switch was touched by mistake; where none was, press it again.`,
   means:
     'The switch was seen when it was pressed, but at one of the asks its input kept still while another changed. Most often another switch was touched, and nothing is wrong. It can also be a joint that joins two wires now and then. A stream cannot tell which, so the press is neither counted for the switch nor against it, and comes again. Where as many of its own presses were seen as were asked for, they count.',
   next: [

@@ -12,9 +12,9 @@ import {
 } from './entry.ts';
 
 export const polarityReversed: FindingEntry<'polarity-reversed'> = {
-  title: 'Active and not active are the wrong way round',
+  title: 'Active and inactive are the wrong way round',
   said: ({ input }, { machine, subject }) =>
-    `${input} reads active with nobody at ${named(subject, machine)} and not active while it is pressed.`,
+    `${input} reads active with nobody at ${named(subject, machine)} and inactive while it is pressed.`,
   means:
     'The wire and the switch work: the input follows the press. Only the meaning is reversed, because the active level set in the controller does not suit this contact. Left so, the controller takes a free switch for a struck one and a struck one for a free one.',
   next: [
