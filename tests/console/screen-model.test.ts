@@ -112,6 +112,18 @@ describe('the screen', () => {
     }
   });
 
+  it('names an input that is ACTIVE whatever is asked, at 80 by 24; where one is to answer, in a small window too', () => {
+    const state = stateWith({ 'x-home': '0', 'y-home': '0', a: '0', b: '0', c: '0', 'hatch-9': '1' });
+    state.take({ kind: 'verdict', verdict, restored: false }, 0);
+    for (const action of actions) {
+      state.take(shown(1, action), 0);
+      expect(texts(screenRows(state, at80x24)).join('\n')).toMatch(/hatch-9/);
+    }
+    state.take(shown(1, press('x-home')), 0);
+    const small = texts(screenRows(state, { ...at80x24, width: 60, height: 14 })).join('\n');
+    expect(small).toMatch(/▶ x-home +□ inactive +5 more inputs: hatch-9 ACTIVE/);
+  });
+
   it('keeps what it cannot do and how far the work has come apart, however narrow the window', () => {
     const state = stateWith();
     state.verdicts = 38;

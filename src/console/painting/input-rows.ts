@@ -2,7 +2,7 @@ import { counted } from '../../words/figures.ts';
 import { cellsOf, fitted } from './cells.ts';
 import { edgeStrip } from './edge-strip.ts';
 import { isOn, type LiveInput, type LiveInputs } from './live-inputs.ts';
-import type { Canvas, Row } from './row.ts';
+import { type Canvas, type Row, textOf } from './row.ts';
 
 /** Live inputs, one a row: which one is asked for, its name, a shape, a word, and the strip of its last edges. */
 export function inputRows(
@@ -14,12 +14,22 @@ export function inputRows(
   const all = live.all;
   if (rows <= 0 || all.length === 0) return [];
   if (all.length <= rows) return all.map((each) => inputRow(each, asked, live, all, canvas));
+  const only = rows === 1 ? all.filter(({ name }) => name === asked) : [];
+  if (only[0]) return [oneRow(only[0], all, live, canvas)];
   const shown = pick(all, asked, rows - 1);
   const rest = all.filter((each) => !shown.includes(each));
   return [
     ...shown.map((each) => inputRow(each, asked, live, all, canvas)),
     restRow(rest, shown.length, canvas),
   ];
+}
+
+/** Where there is one row for them all: the one asked for, and what the others are. */
+function oneRow(asked: LiveInput, all: readonly LiveInput[], live: LiveInputs, canvas: Canvas): Row {
+  const own = inputRow(asked, asked.name, live, [asked], canvas).slice(0, 2);
+  const left = canvas.width - cellsOf(textOf(own));
+  const others = all.filter((each) => each !== asked);
+  return [...own, ...restRow(others, 1, { ...canvas, width: Math.max(0, left) })];
 }
 
 /** Those without a row of their own in one: whichever of them is on has its name told, as many as fit. */

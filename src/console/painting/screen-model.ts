@@ -29,7 +29,7 @@ export function screenRows(state: ScreenState, canvas: Canvas): readonly Row[] {
   const whole = [...verdictRow(state), echoRow(state, canvas), ...answerRows(state, canvas)];
   const foot = whole.slice(-Math.max(1, Math.floor(canvas.height / 2)));
   const room = Math.max(0, canvas.height - top.length - foot.length);
-  const words = wordRows(state, Math.max(0, room - leastLetters), canvas);
+  const words = fittingWords(state, Math.max(0, room - leastLetters), canvas);
   const free = room - words.length;
   const letters = letterRows(state, free - Math.min(state.inputs.all.length, leastInputs(state)), canvas);
   const asked = state.ask && inputOf(state.ask.shown.ask);
@@ -48,6 +48,13 @@ export function screenRows(state: ScreenState, canvas: Canvas): readonly Row[] {
   ];
   const rows = [...shown.slice(0, Math.max(1, canvas.height - foot.length)), ...foot];
   return rows.slice(-canvas.height).map((each) => clipped(each, canvas.width));
+}
+
+/** Where they are cut anyway and an input is to answer, one row less of them leaves one for the inputs. */
+function fittingWords(state: ScreenState, most: number, canvas: Canvas): readonly Row[] {
+  const whole = wordRows(state, Number.POSITIVE_INFINITY, canvas);
+  if (whole.length <= most) return whole;
+  return wordRows(state, Math.max(0, leastInputs(state) > 2 ? most - 1 : most), canvas);
 }
 
 /** While something is asked, the last verdict in one row; in between it has the page to itself. */
