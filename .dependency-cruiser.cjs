@@ -33,6 +33,14 @@ module.exports = {
       "The bench's truth is its own, or belief and world are one.",
     ),
     {
+      name: 'judging-asks-nothing',
+      severity: 'error',
+      comment:
+        'What asks gathers evidence for what judges; a judge that knows how to ask depends on more than its evidence.',
+      from: { path: '^src/diagnose/', pathNot: '^src/diagnose/(checks|procedures|cause-finding)/' },
+      to: { path: '^src/diagnose/(checks|procedures|cause-finding)/' },
+    },
+    {
       name: 'one-door-to-the-bench',
       severity: 'error',
       comment: 'Only one file wires the bench in; everything else meets it through a Source.',

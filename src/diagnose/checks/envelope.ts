@@ -7,7 +7,7 @@ import { readProgram } from '../envelope/program/read.ts';
 import { type EnvelopeEvidence, hasLimits, judgeEnvelope } from '../judging/envelope.ts';
 import { askLength } from '../procedures/ask-length.ts';
 import type { Asking, Latest } from '../procedures/asking.ts';
-import { axesAsked } from '../procedures/axes-asked.ts';
+import { axesAsked } from '../scope/axes-asked.ts';
 
 /**
  * Do the limits fit the machine? From the outside in along each axis: hard stop, room to stop, trip, back-off, machine zero, margin, soft limit, work; one frame for all of

@@ -6,11 +6,11 @@ import { judgeHomingItem } from '../judging/homing-verdict.ts';
 import { withoutEvidence } from '../judging/status.ts';
 import { homingsWatched } from '../limits.ts';
 import type { Asking, Latest } from '../procedures/asking.ts';
-import { axesToSeek } from '../procedures/axes-to-seek.ts';
 import { beforeMotion } from '../procedures/before-motion.ts';
 import { homeOnce } from '../procedures/home-axes.ts';
-import { lastOf } from '../procedures/last-verdict.ts';
 import type { Homing } from '../procedures/watched-homing.ts';
+import { axesToSeek } from '../scope/axes-to-seek.ts';
+import { lastOf } from '../scope/last-verdict.ts';
 import { seekRoles } from '../seek/roles.ts';
 import type { SeekRun } from '../seek/run.ts';
 

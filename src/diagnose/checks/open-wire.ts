@@ -5,8 +5,9 @@ import type { OutItem } from '../../model/session-facts.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
 import { judgeRow, type OpenWireEvidence } from '../judging/open-wire-row.ts';
 import { polarityShared } from '../judging/polarity-shared.ts';
+import { leftOut } from '../judging/row-evidence.ts';
 import { withoutEvidence } from '../judging/status.ts';
-import { type Asking, type Latest, switchesAsked } from '../procedures/asking.ts';
+import type { Asking, Latest } from '../procedures/asking.ts';
 import { listenedFirst } from '../procedures/listened-first.ts';
 import { mayUnplug } from '../procedures/may-unplug.ts';
 import { motorsOff } from '../procedures/motors-off.ts';
@@ -14,7 +15,8 @@ import { putBack } from '../procedures/plugs.ts';
 import { restMustBeRest } from '../procedures/rest-must-be-rest.ts';
 import { pressInRow } from '../procedures/row-presses.ts';
 import { takesAlong } from '../procedures/takes-along.ts';
-import { leftOut, unplugRow } from '../procedures/unplug-row.ts';
+import { unplugRow } from '../procedures/unplug-row.ts';
+import { switchesAsked } from '../scope/switches-asked.ts';
 
 type OpenWireItem = OpenWireEvidence | { readonly motorsOff: true };
 

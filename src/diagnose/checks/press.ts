@@ -7,10 +7,11 @@ import { judgePresses } from '../judging/presses.ts';
 import { shiftedPlugs } from '../judging/shifted-plug.ts';
 import { withoutEvidence } from '../judging/status.ts';
 import { withoutStrays } from '../judging/strays.ts';
-import { type Latest, switchesAsked } from '../procedures/asking.ts';
+import type { Latest } from '../procedures/asking.ts';
 import { listenedFirst } from '../procedures/listened-first.ts';
 import { motorsOff } from '../procedures/motors-off.ts';
 import { pressSwitch } from '../procedures/press-switch.ts';
+import { switchesAsked } from '../scope/switches-asked.ts';
 
 type PressItem =
   | PressEvidence

@@ -1,8 +1,8 @@
 import type { Check, Procedure, Scene } from '../../model/procedure.ts';
 import { judgeRepeat, type RepeatItem } from '../judging/repeat.ts';
 import type { Latest } from '../procedures/asking.ts';
-import { axesAsked } from '../procedures/axes-asked.ts';
 import { repeatAxis } from '../procedures/repeat-axis.ts';
+import { axesAsked } from '../scope/axes-asked.ts';
 
 /**
  * Does the axis come back to the same place? It is homed again and again from three start points; where its switch trips is compared in one frame. What the stream tells is

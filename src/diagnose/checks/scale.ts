@@ -1,8 +1,8 @@
 import type { Check, Procedure, Scene } from '../../model/procedure.ts';
 import { judgeLengths, type ScaleItem } from '../judging/scale.ts';
 import type { Latest } from '../procedures/asking.ts';
-import { axesAsked } from '../procedures/axes-asked.ts';
 import { measureAxis } from '../procedures/measure-axis.ts';
+import { axesAsked } from '../scope/axes-asked.ts';
 
 /**
  * Does a commanded millimetre come out as one? Two lengths, each way, measured by the person: an error of scale grows with the length, backlash does not, and what is only

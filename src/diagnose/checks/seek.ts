@@ -7,8 +7,8 @@ import { judgeSeekItem, seekJudgement } from '../judging/seek-verdict.ts';
 import { withoutEvidence } from '../judging/status.ts';
 import { turnedNotMirrored } from '../judging/turned.ts';
 import type { Latest } from '../procedures/asking.ts';
-import { axesToSeek } from '../procedures/axes-to-seek.ts';
 import { seekAxis } from '../procedures/seek-axis.ts';
+import { axesToSeek } from '../scope/axes-to-seek.ts';
 import { seekRoles } from '../seek/roles.ts';
 
 type SeekKept = SeekItem | { readonly motion: MotionKnown };

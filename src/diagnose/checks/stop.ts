@@ -4,9 +4,10 @@ import type { Verdict } from '../../model/verdict.ts';
 import { withoutEvidence } from '../judging/status.ts';
 import { judgeStop, type StopEvidence } from '../judging/stop-function.ts';
 import { timeToAnswer } from '../limits.ts';
-import { type Asking, type Latest, switchesAsked } from '../procedures/asking.ts';
+import type { Asking, Latest } from '../procedures/asking.ts';
 import { untilUnbroken } from '../procedures/motors-off.ts';
 import { letOut, pressStop, readyForStop } from '../procedures/press-stop.ts';
+import { switchesAsked } from '../scope/switches-asked.ts';
 
 /**
  * Does the stop take the power away? A status bit that follows the button shows only that the button has a spare contact; that the

@@ -4,7 +4,7 @@ import { factsOf } from '../judging/observed-limits.ts';
 import { judgeStops, type StoppingItem } from '../judging/stopping.ts';
 import { askLength } from '../procedures/ask-length.ts';
 import type { Asking, Latest } from '../procedures/asking.ts';
-import { axesAsked } from '../procedures/axes-asked.ts';
+import { axesAsked } from '../scope/axes-asked.ts';
 import { seekRoles } from '../seek/roles.ts';
 
 /**

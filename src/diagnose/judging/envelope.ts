@@ -14,7 +14,7 @@ import { untold, type WorkOffsets, type WorkSystem, workSystems } from '../envel
 import { partIssues } from '../envelope/part-box.ts';
 import { placed } from '../envelope/placed.ts';
 import { type ProgramExtents, readProgram } from '../envelope/program/read.ts';
-import { axesAsked } from '../procedures/axes-asked.ts';
+import { axesAsked } from '../scope/axes-asked.ts';
 import { observedOf } from './observed-limits.ts';
 import { statusOf, withoutEvidence } from './status.ts';
 

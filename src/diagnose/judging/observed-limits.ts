@@ -4,7 +4,7 @@ import { mm } from '../../model/units.ts';
 import type { CheckName, Facts } from '../../model/verdict.ts';
 import type { Observed } from '../envelope/layout.ts';
 import { middleOf } from '../motion/interval.ts';
-import { lastOf } from '../procedures/last-verdict.ts';
+import { lastOf } from '../scope/last-verdict.ts';
 
 /** What earlier checks of this session measured of an axis. */
 export const factsOf = (check: CheckName, axis: AxisLetter, scene: Scene): Facts | undefined =>

@@ -2,10 +2,10 @@ import type { Finding } from '../../model/finding.ts';
 import type { InputName, Subject, Switch } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
 import type { Facts, Missing, Verdict } from '../../model/verdict.ts';
-import type { RestCheck } from '../procedures/rest-must-be-rest.ts';
-import type { RowEvidence } from '../procedures/unplug-row.ts';
 import type { State } from '../signal/track.ts';
+import type { RestCheck } from './press-evidence.ts';
 import { contactOf, type ReadRow, readRow, rowTable } from './row.ts';
+import type { RowEvidence } from './row-evidence.ts';
 import { statusOf, withoutEvidence } from './status.ts';
 
 export interface OpenWireEvidence {

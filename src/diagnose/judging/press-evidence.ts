@@ -1,8 +1,27 @@
 import type { InputName, Subject, Switch } from '../../model/machine.ts';
-import type { Missing } from '../../model/verdict.ts';
+import type { Missing, Resolution, Trace } from '../../model/verdict.ts';
 import { pressAtShortest } from '../limits.ts';
-import type { Pressed } from '../procedures/press-once.ts';
-import type { RestCheck } from '../procedures/rest-must-be-rest.ts';
+import type { Excursion } from '../signal/excursion.ts';
+
+/** What one press came to. */
+export interface Pressed {
+  readonly kind: 'pressed';
+  /** The inputs that moved, first mover first; none: nothing answered. */
+  readonly moved: readonly Excursion[];
+  /** The person said "done": where nothing moved, only this shows that anything was pressed. */
+  readonly confirmed: boolean;
+  /** "Done" was said, not only seen. */
+  readonly said: boolean;
+  /** The controller went into fault on this press: it acts on the input. */
+  readonly halted: boolean;
+  /** Inputs that stayed away from rest though the person had let go. */
+  readonly stuck: readonly InputName[];
+  readonly resolution: Resolution | undefined;
+  readonly trace: Trace;
+}
+
+/** Whether the level a switch starts from may be called its rest. */
+export type RestCheck = 'at-rest' | 'explained' | 'in-doubt';
 
 /** All presses of one switch. */
 export interface PressEvidence {

@@ -5,9 +5,9 @@ import type { MotionKnown, Scene } from '../../model/procedure.ts';
 import type { ScaleFacts } from '../../model/scale-facts.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
 import { calliperError, scaleAccepted } from '../limits.ts';
-import { axesAsked } from '../procedures/axes-asked.ts';
 import type { ScaleRun } from '../scale/fit.ts';
 import { judgeScale, type ScaleJudgement } from '../scale/judge.ts';
+import { axesAsked } from '../scope/axes-asked.ts';
 import { referenceLost } from './motion-finding.ts';
 import { statusOf, withoutEvidence } from './status.ts';
 

@@ -3,8 +3,8 @@ import type { Axis } from '../../model/machine.ts';
 import { type Mm, mm } from '../../model/units.ts';
 import type { CheckName } from '../../model/verdict.ts';
 import { timeToAnswer } from '../limits.ts';
+import { unitOf } from '../scope/axes-asked.ts';
 import type { Asking, Latest } from './asking.ts';
-import { unitOf } from './axes-asked.ts';
 import { untilUnbroken } from './motors-off.ts';
 
 /** A length that only an instrument or the controller's own settings can tell, mm or degrees; undefined where the person gave none. */

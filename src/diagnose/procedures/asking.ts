@@ -1,6 +1,5 @@
 import type { Ask } from '../../model/ask.ts';
-import { allSwitches, type Switch } from '../../model/machine.ts';
-import type { Ended, Guard, Scene } from '../../model/procedure.ts';
+import type { Ended, Guard } from '../../model/procedure.ts';
 import type { StatusReading } from '../../model/reading.ts';
 import type { Millis } from '../../model/units.ts';
 import type { Missing } from '../../model/verdict.ts';
@@ -43,7 +42,3 @@ export function refusal(ended: Ended): Missing | undefined {
       return undefined;
   }
 }
-
-/** The switches a check is about, in the order of the file. */
-export const switchesAsked = ({ machine, only }: Scene): readonly Switch[] =>
-  allSwitches(machine).filter((each) => !only || only.includes(each.subject) || only.includes(each.input));

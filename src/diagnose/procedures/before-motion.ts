@@ -4,10 +4,10 @@ import type { MotionKnown, Scene } from '../../model/procedure.ts';
 import { mm, ms } from '../../model/units.ts';
 import type { CheckName, Missing } from '../../model/verdict.ts';
 import { timeToAnswer, timeToPlug } from '../limits.ts';
+import { lastOf } from '../scope/last-verdict.ts';
 import { rightAfterHalt } from './after-halt.ts';
 import { type Asking, type Latest, refusal } from './asking.ts';
 import { moveFirst } from './first-move.ts';
-import { lastOf } from './last-verdict.ts';
 import { untilUnbroken } from './motors-off.ts';
 
 /** Whether these axes may move, and what is known about moving from now on: it is handed to the next call and taught to later checks. */

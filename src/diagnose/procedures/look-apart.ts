@@ -5,6 +5,7 @@ import { mostLooks, timeToAnswer } from '../limits.ts';
 import type { Feature } from '../seek/features.ts';
 import type { SeekJudgement } from '../seek/judge.ts';
 import type { SeekAnswers } from '../seek/observe.ts';
+import { tellsMost } from '../seek/tells-most.ts';
 import type { Asking, Latest } from './asking.ts';
 import { untilUnbroken } from './motors-off.ts';
 
@@ -57,16 +58,4 @@ function askFor(
 ): AskAction | undefined {
   if (topic !== 'touched') return { action: 'look', topic, axis };
   return home === undefined ? undefined : { action: 'look', topic, subject: home };
-}
-
-/** Features by how many pairs of what is left they tell apart. */
-export function tellsMost({ candidates, own }: SeekJudgement): readonly Feature[] {
-  return candidates.separators
-    .map(({ feature, pairs }) => ({
-      feature,
-      tells: pairs.filter(([a, b]) => own.includes(a) && own.includes(b)).length,
-    }))
-    .filter(({ tells }) => tells > 0)
-    .sort((a, b) => b.tells - a.tells)
-    .map(({ feature }) => feature);
 }

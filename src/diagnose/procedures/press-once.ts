@@ -1,9 +1,10 @@
 import type { PressAsk } from '../../model/ask.ts';
 import type { InputName, Switch } from '../../model/machine.ts';
 import type { Ended } from '../../model/procedure.ts';
-import type { CheckName, Missing, Resolution, Trace, TraceLabel } from '../../model/verdict.ts';
+import type { CheckName, Missing, TraceLabel } from '../../model/verdict.ts';
+import type { Pressed } from '../judging/press-evidence.ts';
 import { longestHoleForAbsence, rowAttempts, timeToPress } from '../limits.ts';
-import { type Excursion, excursions } from '../signal/excursion.ts';
+import { excursions } from '../signal/excursion.ts';
 import { longestSilence, longestUntold, resolutionOf } from '../signal/resolution.ts';
 import { traceOf } from '../signal/trace.ts';
 import { inputsOf } from '../signal/track.ts';
@@ -13,22 +14,6 @@ import { pressFromRest } from './press-from-rest.ts';
 
 /** What one press came to. */
 export type PressOutcome = Pressed | { readonly kind: 'refused'; readonly why: Missing };
-
-export interface Pressed {
-  readonly kind: 'pressed';
-  /** The inputs that moved, first mover first; none: nothing answered. */
-  readonly moved: readonly Excursion[];
-  /** The person said "done": where nothing moved, only this shows that anything was pressed. */
-  readonly confirmed: boolean;
-  /** "Done" was said, not only seen. */
-  readonly said: boolean;
-  /** The controller went into fault on this press: it acts on the input. */
-  readonly halted: boolean;
-  /** Inputs that stayed away from rest though the person had let go. */
-  readonly stuck: readonly InputName[];
-  readonly resolution: Resolution | undefined;
-  readonly trace: Trace;
-}
 
 export interface Press extends Omit<PressAsk, 'action' | 'subject'> {
   readonly check: CheckName;

@@ -1,10 +1,10 @@
 import type { InputName, Switch } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
-import { isElsewhere, type PressEvidence } from '../judging/press-evidence.ts';
+import { isElsewhere, type PressEvidence, type Pressed } from '../judging/press-evidence.ts';
 import { cleanEdges, pressAtShortest, timeToAnswer, unansweredEnds } from '../limits.ts';
 import type { Asking, Latest } from './asking.ts';
 import { untilUnbroken } from './motors-off.ts';
-import { type Pressed, pressOnce } from './press-once.ts';
+import { pressOnce } from './press-once.ts';
 import { restMustBeRest } from './rest-must-be-rest.ts';
 
 /** All presses of one switch, from rest. */

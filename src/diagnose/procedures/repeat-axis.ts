@@ -6,14 +6,14 @@ import { lostIn } from '../homing/reference.ts';
 import type { RepeatedHoming, RepeatItem } from '../judging/repeat.ts';
 import { cyclesUsual, startPoints, timeToAnswer, timeToMove } from '../limits.ts';
 import { wayGone } from '../motion/way-gone.ts';
+import { unitOf } from '../scope/axes-asked.ts';
+import { lastOf } from '../scope/last-verdict.ts';
 import { type SeekRoles, seekRoles } from '../seek/roles.ts';
 import { seekRun } from '../seek/run.ts';
 import { resolutionOf } from '../signal/resolution.ts';
 import { askLength } from './ask-length.ts';
 import { type Asking, type Latest, put, refusal } from './asking.ts';
-import { unitOf } from './axes-asked.ts';
 import { beforeMotion } from './before-motion.ts';
-import { lastOf } from './last-verdict.ts';
 import { untilUnbroken } from './motors-off.ts';
 import { gridOf, type WatchedHoming, watchHoming } from './watched-homing.ts';
 

@@ -1,13 +1,11 @@
 import type { InputName, Switch } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
 import type { CheckName } from '../../model/verdict.ts';
+import type { RestCheck } from '../judging/press-evidence.ts';
 import { plugAttempts, timeToAnswer, timeToPlug } from '../limits.ts';
 import { type State, stateIn } from '../signal/track.ts';
 import type { Asking, Latest } from './asking.ts';
 import { untilUnbroken } from './motors-off.ts';
-
-/** Whether the level a switch starts from may be called its rest. */
-export type RestCheck = 'at-rest' | 'explained' | 'in-doubt';
 
 /**
  * An active input with nobody at it may be wired upside down, or something may be standing on the switch: the stream cannot tell

@@ -1,9 +1,10 @@
 import type { InputName, Switch } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
 import type { Missing } from '../../model/verdict.ts';
+import type { Pressed } from '../judging/press-evidence.ts';
 import { plugAttempts } from '../limits.ts';
 import type { Asking, Latest } from './asking.ts';
-import { type Pressed, type PressOutcome, pressOnce } from './press-once.ts';
+import { type PressOutcome, pressOnce } from './press-once.ts';
 
 /** What pressing a switch whose plug is out showed. */
 export type ControlPress =

@@ -1,46 +1,17 @@
 import type { PlugEnd } from '../../model/ask.ts';
 import type { InputName, Switch } from '../../model/machine.ts';
 import type { Ended, Scene } from '../../model/procedure.ts';
-import type { Missing, Resolution, Trace } from '../../model/verdict.ts';
+import type { RowEvidence } from '../judging/row-evidence.ts';
 import { plugAttempts, rowAttempts } from '../limits.ts';
 import { resolutionOf } from '../signal/resolution.ts';
-import { type Settled, settledState } from '../signal/settled.ts';
+import { settledState } from '../signal/settled.ts';
 import { traceOf } from '../signal/trace.ts';
-import { agree, inputsOf, type State, stateIn } from '../signal/track.ts';
+import { agree, inputsOf, stateIn } from '../signal/track.ts';
 import { type Asking, type Latest, put, refusal } from './asking.ts';
 import { clearHalt } from './let-go.ts';
 import { putBack, unplugAsk } from './plugs.ts';
-import type { Pressed, PressOutcome } from './press-once.ts';
+import type { PressOutcome } from './press-once.ts';
 import { controlPress, pressInRow } from './row-presses.ts';
-
-/** What one whole row of unplug, control press, replug, press showed, as far as it came. */
-export interface RowEvidence {
-  readonly at: PlugEnd;
-  /** Every input before the plug was pulled, and what it came to with the plug out. */
-  readonly inputs: ReadonlyMap<InputName, { readonly rest: State | undefined; readonly out: Settled }>;
-  readonly control?: Pressed;
-  readonly after?: Pressed;
-  /** How often the switch still answered while its plug was said to be out. */
-  readonly wrongPlugs: number;
-  /** The plug is out, or the stream says it is. */
-  readonly stillOut: boolean;
-  readonly missing?: Missing;
-  /** The controller reported a fault before the plug was touched; one that comes after is the plug's. */
-  readonly faultBefore: boolean;
-  readonly resolution?: Resolution;
-  readonly traces: readonly Trace[];
-}
-
-/** A row that never began: its plug hangs out from before. */
-export const leftOut = (at: PlugEnd): RowEvidence => ({
-  at,
-  inputs: new Map(),
-  faultBefore: false,
-  wrongPlugs: 0,
-  stillOut: true,
-  missing: 'replug',
-  traces: [],
-});
 
 /** Begins the row anew where the stream broke off inside it: half a row before a restart and half after are no row. */
 export function* unplugRow(

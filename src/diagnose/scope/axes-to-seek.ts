@@ -1,7 +1,7 @@
 import type { Axis } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
 import { seekRoles } from '../seek/roles.ts';
-import { switchesAsked } from './asking.ts';
+import { switchesAsked } from './switches-asked.ts';
 
 /** Axes with a switch to seek; the spindle axis first, then in the order the file tells. */
 export function axesToSeek(scene: Scene): readonly Axis[] {
