@@ -55,12 +55,10 @@ const cellText = (cell: Cell): string =>
 function tableLines({ columns, rows }: Table): readonly string[] {
   const heads = columns.map(({ head, group }) => (group === undefined ? head : `${group}: ${head}`));
   const cells = rows.map((row) => row.map(cellText));
-  const longest = columns.map((_, at) =>
-    Math.max(shortestHead(heads[at] ?? ''), ...cells.map((row) => row[at]?.length ?? 0)),
-  );
+  const column = (at: number) => cells.map((row) => row[at] ?? '');
   const widths = fitted(
-    longest,
-    columns.map((_, at) => Math.max(10, ...words(heads[at] ?? '').map((word) => word.length))),
+    columns.map((_, at) => Math.max(longestWord(heads[at] ?? ''), ...column(at).map(({ length }) => length))),
+    columns.map((_, at) => Math.max(longestWord(heads[at] ?? ''), ...column(at).map(longestWord))),
   );
   const row = (each: readonly string[]) => rowLines(each, widths);
   return [
@@ -72,7 +70,8 @@ function tableLines({ columns, rows }: Table): readonly string[] {
 }
 
 const words = (text: string): readonly string[] => text.split(' ');
-const shortestHead = (head: string): number => Math.max(...words(head).map((word) => word.length));
+/** No column is narrower than this: a word is never broken, and one that stood out would push its neighbours out of line. */
+const longestWord = (text: string): number => Math.max(...words(text).map(({ length }) => length));
 
 function fitted(longest: readonly number[], least: readonly number[]): readonly number[] {
   const widths = [...longest];

@@ -6,6 +6,8 @@ import { htmlPage } from '../html/page.tsx';
 import { sectionLines } from '../markdown.ts';
 import { plain } from '../markdown-text.ts';
 import { comparisonSections } from './comparison-sections.ts';
+import { wideTables } from './comparison-tables.ts';
+import { narrowTables } from './narrow-tables.ts';
 import { plainText } from './plain-text.ts';
 import { studySections } from './study-sections.ts';
 import { wiringJson } from './wiring-json.ts';
@@ -22,7 +24,11 @@ export function renderStudy(study: WiringStudy, format: WiringFormat): string {
 /** Candidates side by side; the drawing is of the best. */
 export function renderComparison(comparison: WiringComparison, format: WiringFormat): string {
   if (format === 'json') return wiringJson(comparison);
-  return laidOut('Wirings compared', comparisonSections(comparison), format);
+  return laidOut(
+    'Wirings compared',
+    comparisonSections(comparison, format === 'text' ? narrowTables : wideTables),
+    format,
+  );
 }
 
 function laidOut(title: string, sections: readonly Section[], format: Exclude<WiringFormat, 'json'>): string {

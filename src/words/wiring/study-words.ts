@@ -17,6 +17,16 @@ export const foundWords = {
   never: 'never',
 } as const satisfies Record<FoundWhen, string>;
 
+/** The same in a column of four signs; `compareStatements.codes` says what each means. */
+export const foundCodes = {
+  'at once': 'once',
+  'next press': 'next',
+  unplugging: 'pull',
+  never: 'NO',
+  harmless: 'mild',
+  none: '-',
+} as const satisfies Record<FoundWhen | 'harmless' | 'none', string>;
+
 export const readWords = {
   active: 'active',
   inactive: 'inactive',
@@ -85,6 +95,10 @@ export const compareStatements = {
     'Best first: what works at all; then what is found at once on a machine that worked, in steps of two per cent; then what a press finds; then the smaller margin in volts.',
   misses: 'What even this one does not find at rest, most likely first:',
   doesNotWork: 'does not work',
+  columns:
+    'Old, new: the share of dangerous faults that is found on a machine that worked, or on a new build, at once or with a press too. Rest, pressed: margins at the terminal. Current: through the closed contact. Contact, leak: the highest contact resistance still read as closed, the lowest leak still read as open.',
+  codes:
+    'once: found at once. next: at the next press. pull: only by unplugging. NO: never. mild: not dangerous with this wiring. -: cannot happen with it.',
   missesNothing: 'Nothing that is known goes unnoticed at rest.',
 } as const;
 

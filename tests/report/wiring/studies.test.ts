@@ -14,6 +14,8 @@ const study = (name: WiringName): WiringStudy =>
   studyWiring({ wiring: wiringOf(circuitNamed(name)) }, seeded(1), 10);
 const closed = study('normally-closed-to-ground');
 
+const tooWide = (text: string): readonly string[] => text.split('\n').filter((line) => line.length > 80);
+
 describe('the document of a wiring', () => {
   it.each(wiringFormats.filter((format) => format !== 'json'))(
     'in %s names the definition and that no level follows',
@@ -43,12 +45,7 @@ describe('the document of a wiring', () => {
     for (const format of wiringFormats) expect(renderStudy(again, format)).toBe(renderStudy(closed, format));
   });
 
-  it('keeps to a hundred columns in a terminal', () => {
-    const wide = renderStudy(closed, 'text')
-      .split('\n')
-      .filter((line) => line.length > 100);
-    expect(wide).toEqual([]);
-  });
+  it('keeps to a terminal of 80 columns', () => expect(tooWide(renderStudy(closed, 'text'))).toEqual([]));
 });
 
 describe('the drawing of a wiring', () => {
@@ -82,6 +79,43 @@ describe('the drawing of a wiring', () => {
 
 describe('wirings side by side', () => {
   const comparison = compareWirings([study('normally-open-to-ground'), closed]);
+  const many = compareWirings(
+    (
+      [
+        'normally-open-to-ground',
+        'normally-closed-to-ground',
+        'normally-open-to-supply',
+        'normally-closed-to-supply',
+        'contact-into-fed-optocoupler',
+        'pnp-into-optocoupler',
+        'npn-into-pull-up',
+        'closed-contacts-in-series',
+        'touch-probe',
+        'hall-module',
+      ] as const
+    ).map(study),
+  );
+
+  it('keep to a terminal of 80 columns, however many they are', () =>
+    expect(tooWide(renderComparison(many, 'text'))).toEqual([]));
+
+  it('stand in columns: each letter of the head has its code below it', () => {
+    const lines = renderComparison(many, 'text').split('\n');
+    const at = lines.findIndex((line) => /^Fault +A +B/.test(line));
+    const columns = [...(lines[at] ?? '').matchAll(/ ([A-J])(?= |$)/g)].map(({ index }) => index + 1);
+    expect(columns).toHaveLength(9);
+    const body = lines.slice(at + 2, lines.indexOf('', at));
+    const rows = body.filter((line) => line.slice(columns[0]).trim() !== '');
+    expect(rows.length).toBeGreaterThan(20);
+    for (const row of rows)
+      for (const column of columns)
+        expect(row.slice(column, column + 6).trim()).toMatch(/^(once|next|pull|NO|mild|-)$/);
+  });
+
+  it('have one row for what is one fault to a reader, to 0 V in one wiring and fed in another', () => {
+    const rows = renderComparison(many, 'md').match(/^\| Signal touches \+ .*$/gm);
+    expect(rows).toHaveLength(1);
+  });
 
   it.each(wiringFormats.filter((format) => format !== 'json'))(
     'in %s say which is best and what it still misses',
