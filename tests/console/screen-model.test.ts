@@ -122,6 +122,8 @@ describe('the screen', () => {
     state.take(shown(1, press('x-home')), 0);
     const small = texts(screenRows(state, { ...at80x24, width: 60, height: 14 })).join('\n');
     expect(small).toMatch(/▶ x-home +□ inactive +5 more inputs: hatch-9 ACTIVE/);
+    const least = texts(screenRows(state, { ...at80x24, width: 40, height: 12 })).join('\n');
+    expect(least).toMatch(/▶ x-home +□ inactive +hatch-9 ACTIVE/);
   });
 
   it('keeps what it cannot do and how far the work has come apart, however narrow the window', () => {

@@ -36,13 +36,18 @@ function oneRow(asked: LiveInput, all: readonly LiveInput[], live: LiveInputs, c
 function restRow(rest: readonly LiveInput[], shown: number, { width }: Canvas): Row {
   const head = `   ${counted(rest.length, shown === 0 ? 'input' : 'more input')}`;
   const on = rest.filter((each) => isOn(each));
-  if (on.length === 0) return [{ text: fitted(`${head}, none of them active`, width), tone: 'faint' }];
-  const named = (count: number): string => {
+  if (on.length === 0) {
+    const known = rest.every((each) => isOn(each) !== undefined) ? '' : 'known to be ';
+    return [{ text: fitted(`${head}, none of them ${known}active`, width), tone: 'faint' }];
+  }
+  const named = (count: number, before: string): string => {
     const names = on.slice(0, count).map((each) => `${each.name} ${wordOf(each)}`);
-    return `${head}: ${[...names, ...(count < on.length ? [`${on.length - count} others on`] : [])].join(', ')}`;
+    return `${before}${[...names, ...(count < on.length ? [`${counted(on.length - count, 'other')} on`] : [])].join(', ')}`;
   };
-  const most = on.findLastIndex((_, i) => cellsOf(named(i + 1)) <= width) + 1;
-  return [{ text: fitted(named(most), width), tone: 'strong' }];
+  const most = (before: string): number =>
+    on.findLastIndex((_, i) => cellsOf(named(i + 1, before)) <= width) + 1;
+  const before = most(`${head}: `) > 0 ? `${head}: ` : '  ';
+  return [{ text: fitted(named(most(before), before), width), tone: 'strong' }];
 }
 
 /** The one asked for, then those that changed last; shown in the order the stream declares them. */
