@@ -5,6 +5,7 @@ import { ToolError } from '../model/tool-error.ts';
 import { visible } from '../model/visible.ts';
 import { wiringNames } from '../model/wiring-names.ts';
 import { renderComparison, renderStudy, type WiringFormat, wiringFormats } from '../report/wiring/render.ts';
+import { wrapped } from '../report/wrapped.ts';
 import { listed } from '../words/figures.ts';
 import { wiringWords } from '../words/wiring/circuit-words.ts';
 import { machineIn, textOfFile } from './read-machine.ts';
@@ -34,7 +35,10 @@ export function wiringText(names: readonly string[], flags: WiringFlags): string
 }
 
 const wiringList = (): string =>
-  wiringNames.map((name) => `${name.padEnd(32)}${wiringWords[name]}\n`).join('');
+  wiringNames
+    .flatMap((name) => wrapped(wiringWords[name], name.padEnd(32), ' '.repeat(32)))
+    .map((line) => `${line}\n`)
+    .join('');
 
 const ended = (text: string): string => (text.endsWith('\n') ? text : `${text}\n`);
 

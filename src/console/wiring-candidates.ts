@@ -132,6 +132,6 @@ function familyIn(text: string | undefined): InputFamily | undefined {
   throw new ToolError(
     'wrong-usage',
     `There is no kind of input ${visible(text)}.`,
-    `There are ${listed(inputFamilies)}.`,
+    namesToTry(text, inputFamilies, `There are ${listed(inputFamilies)}.`),
   );
 }

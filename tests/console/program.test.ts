@@ -15,14 +15,18 @@ const machine = file('mill.yaml', machineText);
 const other = file('note.txt', 'something');
 
 describe('exit codes', () => {
-  it.each([[['--help']], [['commission', '--help']], [['help', 'bench']]])(
-    '%j shows what there is and leaves with 0',
-    async (words) => {
-      const { code, out, err } = await tellwire(...words);
-      expect({ code, err }).toEqual({ code: 0, err: '' });
-      expect(out).toContain('Usage: tellwire');
-    },
-  );
+  it.each([
+    [['--help']],
+    [['commission', '--help']],
+    [['help', 'bench']],
+    [['wiring', '--help']],
+    [['troubleshoot', '--help']],
+  ])('%j shows what there is and leaves with 0', async (words) => {
+    const { code, out, err } = await tellwire(...words);
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(out).toContain('Usage: tellwire');
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+  });
 
   it.each<[readonly string[], RegExp]>([
     [[], /Usage: tellwire/],

@@ -2,6 +2,7 @@ import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { wiringNames } from '../../src/model/wiring-names.ts';
 import { tellwire } from './run.ts';
 
 const file = join(mkdtempSync(join(tmpdir(), 'tellwire-wiring-')), 'table.yaml');
@@ -20,7 +21,9 @@ describe('tellwire wiring', () => {
     const { code, out } = await tellwire('wiring');
     expect(code).toBe(0);
     expect(out).toContain('normally-closed-to-ground');
-    expect(out.split('\n')).toHaveLength(25);
+    const names = out.match(/^[a-z-]+(?= )/gm);
+    expect(names).toEqual(wiringNames);
+    for (const line of out.split('\n')) expect(line.length).toBeLessThan(80);
   });
 
   it('computes a wiring named on the command line with the values given', async () => {

@@ -3,8 +3,10 @@ import { faceNames, gather } from '../options.ts';
 import type { Run, TroubleshootFlags } from './flags.ts';
 
 const more = `
-With --port it asks at the machine, one thing at a time, until the cause is named, and tests again what was mended.
-With --from alone it is far from the machine: it writes down what to ask next, and what each answer would mean.`;
+With --port it asks at the machine, one thing at a time, until the cause is
+named, and tests again what was mended.
+With --from alone it is far from the machine: it writes down what to ask next,
+and what each answer would mean.`;
 
 export const troubleshootCommand = (done: Run): Command =>
   new Command('troubleshoot')

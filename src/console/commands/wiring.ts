@@ -22,8 +22,10 @@ const about = {
 } as const satisfies Record<keyof typeof circuitValues, string>;
 
 const more = `
-A name may carry its own values: normally-closed-to-ground:pull-up=2.2kohm,supply=5V
-With --machine, a name is an input of the file; its circuit, contact and values are taken from there.
+A name may carry its own values:
+  normally-closed-to-ground:pull-up=2.2kohm,supply=5V
+With --machine, a name is an input of the file; its circuit, contact and
+values are taken from there.
 It only computes: nothing is heard, asked or measured.`;
 
 export function wiringCommand(done: Run): Command {
