@@ -8,7 +8,7 @@ import { causeSentences, causeTitle, evidenceText, fixText, shareText } from '..
 import { deedWords } from '../words/cause/deed-words.ts';
 import { outcomeText } from '../words/cause/outcome-words.ts';
 import { counted } from '../words/figures.ts';
-import { showJson, showLines } from './show.ts';
+import { showJson, showPage } from './show.ts';
 
 /** How many tests are worth writing down for someone far away. */
 const most = 5;
@@ -40,7 +40,7 @@ export function showNextTests(
   });
   const tests = nextTests(narrowed, most);
   if (json) showJson(asJson(order, session, facts, tests));
-  else showLines(asLines(order, session, facts, tests));
+  else showPage(asLines(order, session, facts, tests));
   const isNothing = facts.causes.length === 1 && facts.causes[0]?.length === 0;
   return facts.ended === 'named' ? (isNothing ? 0 : 1) : 2;
 }

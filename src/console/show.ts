@@ -7,13 +7,13 @@ export const showLines = (lines: readonly string[]): void => {
   process.stdout.write(lines.map((line) => `${visible(asTyped(line))}\n`).join(''));
 };
 
-/** A page of sentences and numbered steps, broken to the width of a terminal. */
-export const showPage = (page: string): void => {
-  const lines = page.split('\n').flatMap((line) => {
-    const step = /^ *\d+\. /.exec(line)?.[0] ?? '';
-    return wrapped(asTyped(line.slice(step.length)), step, ' '.repeat(step.length));
+/** Sentences and numbered or bulleted points, broken to the width of a terminal; what goes on stands below its beginning. */
+export const showPage = (lines: readonly string[]): void => {
+  const broken = lines.flatMap((line) => {
+    const head = /^ *(?:\d+\. |- )?/.exec(line)?.[0] ?? '';
+    return wrapped(asTyped(line.slice(head.length)), head, ' '.repeat(head.length));
   });
-  process.stdout.write(lines.map(visible).join('\n'));
+  process.stdout.write(broken.map((line) => `${visible(line)}\n`).join(''));
 };
 
 export const showJson = (value: unknown): void => {

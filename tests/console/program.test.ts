@@ -172,6 +172,7 @@ describe('commands that only show', () => {
     expect(Array.isArray(JSON.parse((await tellwire('ports', '--json')).out))).toBe(true);
     const faults = await tellwire('bench', '--faults');
     expect(faults.out).toMatch(/^crossed:/m);
+    for (const line of faults.out.split('\n')) expect(line.length).toBeLessThan(80);
     const { out } = await tellwire('bench', '--print-machine');
     expect((await tellwire('check', file('bench.yaml', out))).code).toBe(0);
   });

@@ -1,7 +1,7 @@
 import { Command } from 'commander';
 import { ToolError } from '../../model/tool-error.ts';
 import { gather } from '../options.ts';
-import { showJson, showLines } from '../show.ts';
+import { showJson, showLines, showPage } from '../show.ts';
 import type { BenchFlags, Run } from './flags.ts';
 
 export const benchCommand = (done: Run): Command =>
@@ -31,7 +31,7 @@ export const benchCommand = (done: Run): Command =>
 async function showFaults(json: boolean): Promise<void> {
   const { faultList } = await import('../../bench/faults.ts');
   if (json) showJson(faultList);
-  else showLines(faultList.map(({ usage, description }) => `${usage}: ${description}`));
+  else showPage(faultList.flatMap(({ usage, description }) => [`${usage}:`, `    ${description}`]));
 }
 
 async function showShapes(): Promise<void> {

@@ -20,7 +20,7 @@ export const explainCommand = (done: Run): Command =>
       const [first] = found;
       if (first === undefined) throw unknown(typed, namesNear(typed));
       if (json) showJson(found.length === 1 ? first.json : found.map((each) => each.json));
-      else showPage(found.map(({ page }) => page).join('\n'));
+      else showPage(found.flatMap(({ page }) => page.split('\n')).slice(0, -1));
       done(0);
     });
 
