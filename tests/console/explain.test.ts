@@ -4,7 +4,14 @@ import { findingKinds } from '../../src/model/finding.ts';
 import { everyCheck, evidenceLevels, statuses } from '../../src/model/verdict.ts';
 import { findingWords } from '../../src/words/findings/catalogue.ts';
 import { termsNamed } from '../../src/words/terms.ts';
-import { checkWords, evidenceWords, statusWords, weightWords } from '../../src/words/verdict-words.ts';
+import {
+  checkWords,
+  evidenceWords,
+  noEvidence,
+  statusWords,
+  steadyWords,
+  weightWords,
+} from '../../src/words/verdict-words.ts';
 import { faultWords } from '../../src/words/wiring/fault-words.ts';
 import { machine, verdict } from './events.ts';
 import { tellwire } from './run.ts';
@@ -21,7 +28,9 @@ describe('tellwire explain', () => {
       ...findingKinds.flatMap((kind) => [kind, findingWords[kind].title]),
       ...statuses.map((each) => statusWords[each].word),
       ...Object.values(weightWords),
+      ...Object.values(steadyWords),
       ...evidenceLevels.map((each) => evidenceWords[each].word),
+      noEvidence.word,
       ...everyCheck.map((each) => checkWords[each].title),
       ...Object.values(faultWords).map(({ title }) => title),
     ];
