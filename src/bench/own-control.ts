@@ -55,8 +55,9 @@ export class OwnControl {
   }
 
   /** What her gauge or calliper shows; undefined where she has nothing to measure it with. */
-  measured({ quantity, where, axis }: MeasureAsk): number | undefined {
-    if (quantity !== 'distance' || axis === undefined) return undefined;
+  measured(ask: MeasureAsk): number | undefined {
+    if (ask.quantity !== 'distance') return undefined;
+    const { where, axis } = ask;
     if (where === 'way of the tool over the work') return calliperReading(this.bench.eyes, axis, this.random);
     // What stands in the controller's settings she does not know by heart.
     if (where !== 'trip on a dial gauge') return undefined;

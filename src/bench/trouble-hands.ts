@@ -34,7 +34,8 @@ export class TroubleHands {
       [lasts, () => bench.release(subject)],
       [moment, () => {}],
     ];
-    if (ask.action === 'measure') return this.measuring(subject, ask.where as MeterDeed);
+    if (ask.action === 'measure')
+      return ask.quantity === 'distance' ? undefined : this.measuring(subject, ask.where);
     if (ask.action !== 'confirm') return undefined;
     switch (ask.topic) {
       case 'tap':
@@ -60,7 +61,7 @@ export class TroubleHands {
   /** What she says; undefined where it is no ask of this kind. */
   said(ask: Ask): Said | undefined {
     const { closeUp } = this.bench;
-    if (ask.action === 'measure') return ask.subject === undefined ? undefined : this.read;
+    if (ask.action === 'measure') return ask.quantity === 'distance' ? undefined : this.read;
     if (ask.action !== 'confirm' || !('subject' in ask) || ask.subject === undefined) return undefined;
     const yes = (is: boolean): Said => ({ answer: is ? 'yes' : 'no' });
     switch (ask.topic) {

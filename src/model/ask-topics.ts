@@ -1,7 +1,5 @@
-import type { LookDeed, MeterDeed, WatchedDeed } from './deed-names.ts';
+import type { LookDeed, WatchedDeed } from './deed-names.ts';
 
-/** Where an instrument is put: a gauge against the moved part, or the tips of a meter at two places of the wiring. */
-export type MeasuredPlace = LengthPlace | MeterDeed;
 /** Lengths: read off an instrument, or off the controller's settings. */
 export const lengthPlaces = [
   'trip on a dial gauge',

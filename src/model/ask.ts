@@ -1,6 +1,7 @@
-import type { MeasuredPlace, MotionTopic, PlugEnd } from './ask-topics.ts';
+import type { LengthPlace, MotionTopic, PlugEnd } from './ask-topics.ts';
 import type { CheckName } from './check-name.ts';
 import type { ConfirmAsk } from './confirm-ask.ts';
+import type { MeterDeed } from './deed-names.ts';
 import type { AxisLetter, InputName, Subject } from './machine.ts';
 import type { Millis, Mm, Seconds } from './units.ts';
 
@@ -11,7 +12,6 @@ export {
   type LearnTopic,
   type LengthPlace,
   lengthPlaces,
-  type MeasuredPlace,
   type MotionTopic,
   type PlugEnd,
 } from './ask-topics.ts';
@@ -96,14 +96,25 @@ export interface JumperAsk {
   readonly terminals: readonly [string, string];
 }
 
-/** A number read off an instrument. */
-export interface MeasureAsk {
+/** A number read off an instrument: the tips of a meter at the wiring of a switch, or a length of an axis. */
+export type MeasureAsk = MeterAsk | LengthAsk;
+
+export type MeterAsk = {
   readonly action: 'measure';
-  readonly quantity: 'voltage' | 'resistance' | 'current' | 'distance';
-  readonly unit: 'V' | 'ohm' | 'mA' | 'mm' | 'degrees';
-  readonly where: MeasuredPlace;
-  readonly subject?: Subject;
-  readonly axis?: AxisLetter;
+  readonly where: MeterDeed;
+  readonly subject: Subject;
+} & (
+  | { readonly quantity: 'voltage'; readonly unit: 'V' }
+  | { readonly quantity: 'resistance'; readonly unit: 'ohm' }
+  | { readonly quantity: 'current'; readonly unit: 'mA' }
+);
+
+export interface LengthAsk {
+  readonly action: 'measure';
+  readonly where: LengthPlace;
+  readonly axis: AxisLetter;
+  readonly quantity: 'distance';
+  readonly unit: 'mm' | 'degrees';
   /** The work coordinate system meant (RS-274). */
   readonly system?: string;
 }

@@ -23,7 +23,8 @@ export type Finding =
   | { readonly kind: 'never-changes'; readonly input: InputName }
   | { readonly kind: 'stuck-active'; readonly input: InputName }
   | { readonly kind: 'already-open'; readonly input: InputName }
-  | { readonly kind: 'flickers'; readonly input: InputName; readonly edges: number }
+  /** `edges`: how often it was seen to change; absent where an earlier listening had found it out. */
+  | { readonly kind: 'flickers'; readonly input: InputName; readonly edges?: number }
   | { readonly kind: 'answers-elsewhere'; readonly input: InputName; readonly answeredBy: InputName }
   | { readonly kind: 'shifted-plug'; readonly connector: string; readonly by: number }
   | { readonly kind: 'moves-together'; readonly input: InputName; readonly with: readonly InputName[] }

@@ -1,4 +1,4 @@
-import type { LengthPlace, MeasureAsk } from '../model/ask.ts';
+import type { LengthAsk, LengthPlace } from '../model/ask.ts';
 import type { ConfirmOf } from '../model/confirm-ask.ts';
 import type { Machine } from '../model/machine.ts';
 import { visible } from '../model/visible.ts';
@@ -56,9 +56,9 @@ const words = {
 } satisfies Record<LengthPlace, (named: Named) => AskWords>;
 
 /** A length that only a person, an instrument or the controller's own settings can tell. */
-export const lengthWords = (ask: MeasureAsk, where: LengthPlace, machine: Machine): AskWords =>
-  words[where]({
-    axis: ask.axis ?? 'the axis',
+export const lengthWords = (ask: LengthAsk, machine: Machine): AskWords =>
+  words[ask.where]({
+    axis: ask.axis,
     unit: ask.unit,
     system: visible(ask.system ?? 'its coordinate system'),
     machine,

@@ -1,5 +1,4 @@
 import type { Ask } from '../model/ask.ts';
-import { isMeterDeed } from '../model/deed-names.ts';
 import type { Machine } from '../model/machine.ts';
 import { clearWords, handsOffWords, powerWords } from './ask-hands.ts';
 import { jumperWords } from './ask-jumper.ts';
@@ -37,7 +36,7 @@ const words = {
 } satisfies Words;
 
 function measureWords(ask: Of<'measure'>, machine: Machine): AskWords {
-  return isMeterDeed(ask.where) ? meterWords(ask, ask.where, machine) : lengthWords(ask, ask.where, machine);
+  return ask.quantity === 'distance' ? lengthWords(ask, machine) : meterWords(ask, machine);
 }
 
 /** Of an ask that was open when a session broke off. */

@@ -81,6 +81,7 @@ describe('the words of findings', () => {
   });
 
   it('keeps the spelling of a name at the head of a sentence', () => {
+    expect(saidOf({ kind: 'flickers', input: 'z-top' }, scene('z-top'))).toMatch(/found changing by itself/);
     expect(saidOf({ kind: 'flickers', input: 'z-top', edges: 3 }, scene('z-top'))).toMatch(
       /^With hands off, z-top/,
     );

@@ -104,7 +104,7 @@ function detailsOf(ask: Ask): JsonLine {
         quantity: ask.quantity,
         unit: ask.unit,
         where: ask.where,
-        ...given('axis', ask.axis),
+        ...(ask.quantity === 'distance' ? { axis: ask.axis } : {}),
       };
     case 'confirm':
       return {

@@ -3,7 +3,7 @@ import { type Subject, type Switch, switchOf } from '../../model/machine.ts';
 import type { Check, Known, Procedure, Scene } from '../../model/procedure.ts';
 import type { OutItem } from '../../model/session-facts.ts';
 import type { Missing, Verdict } from '../../model/verdict.ts';
-import { judgeRow, type OpenWireEvidence } from '../judging/open-wire-row.ts';
+import { judgeRow, type OpenWireEvidence, rowOf } from '../judging/open-wire-row.ts';
 import { polarityShared } from '../judging/polarity-shared.ts';
 import { leftOut } from '../judging/row-evidence.ts';
 import { withoutEvidence } from '../judging/status.ts';
@@ -37,7 +37,8 @@ function* gather(given: Scene): Procedure<OpenWireItem> {
   for (const pressed of switchesAsked(scene)) {
     const item = missing ? without(pressed.subject, missing) : yield* openWireOf(pressed, scene, latest, out);
     const { subject } = pressed;
-    if (item.row?.stillOut) out.push({ pressed, item, subject, at: item.row.at });
+    const row = rowOf(item);
+    if (row?.stillOut) out.push({ pressed, item, subject, at: row.at });
     yield { keep: item };
   }
   for (const { pressed, item } of out) {
@@ -48,8 +49,8 @@ function* gather(given: Scene): Procedure<OpenWireItem> {
 
 const without = (subject: Subject, missing: Missing): OpenWireEvidence => ({
   subject,
+  came: 'to-nothing',
   missing,
-  rest: 'at-rest',
 });
 
 function* openWireOf(
@@ -60,7 +61,7 @@ function* openWireOf(
 ): Asking<OpenWireEvidence> {
   const { subject, input } = pressed;
   const target = scene.known.answering[subject] ?? input;
-  if (scene.known.flickering.includes(target)) return { subject, flickers: true, rest: 'at-rest' };
+  if (scene.known.flickering.includes(target)) return { subject, came: 'flickers' };
   const loose = out.find((each) => takesAlong(each, pressed, scene.machine));
   if (loose) {
     const inChain = switchOf(scene.machine, loose.subject)?.input === input;
@@ -71,9 +72,9 @@ function* openWireOf(
   // One that was left out when the session ended goes back in before its row begins.
   const left = scene.out?.find((each) => each.subject === subject);
   if (left && (yield* putBack(pressed, left.at, 'still-out', latest)) === 'refused')
-    return { subject, rest: 'at-rest', row: leftOut(left.at) };
+    return { subject, came: 'left-out', row: leftOut(left.at) };
   const rest = yield* restMustBeRest('open-wire', pressed, target, scene, latest);
-  return { subject, rest, row: yield* unplugRow(pressed, at, scene, latest) };
+  return { subject, came: 'row', rest, row: yield* unplugRow(pressed, at, scene, latest) };
 }
 
 /** Before the check ends, what is still out is asked back once more; only a press that answers closes it. */
@@ -83,8 +84,9 @@ function* askedBack(
   scene: Scene,
   latest: Latest,
 ): Asking<OpenWireEvidence | undefined> {
+  if (item.came !== 'row' && item.came !== 'left-out') return undefined;
   const { row } = item;
-  if (!row || (yield* putBack(pressed, row.at, 'still-out', latest)) === 'refused') return undefined;
+  if ((yield* putBack(pressed, row.at, 'still-out', latest)) === 'refused') return undefined;
   const after = yield* pressInRow(pressed, 'answer', scene, latest);
   if (after.kind === 'refused' || after.moved.length === 0) return undefined;
   const { missing, ...rest } = row;

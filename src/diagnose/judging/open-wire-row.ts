@@ -8,33 +8,37 @@ import { contactOf, type ReadRow, readRow, rowTable } from './row.ts';
 import type { RowEvidence } from './row-evidence.ts';
 import { statusOf, withoutEvidence } from './status.ts';
 
-export interface OpenWireEvidence {
-  readonly subject: Subject;
-  readonly flickers?: true;
-  readonly missing?: Missing;
-  readonly rest: RestCheck;
-  readonly row?: RowEvidence;
-}
+/** What became of the row of one switch: it was made, its plug hangs out from before, or no hand went to it. */
+export type OpenWireEvidence = { readonly subject: Subject } & (
+  | { readonly came: 'row'; readonly rest: RestCheck; readonly row: RowEvidence }
+  | { readonly came: 'left-out'; readonly row: RowEvidence }
+  | { readonly came: 'flickers' }
+  | { readonly came: 'to-nothing'; readonly missing: Missing }
+);
+
+export const rowOf = (item: OpenWireEvidence): RowEvidence | undefined =>
+  item.came === 'row' || item.came === 'left-out' ? item.row : undefined;
 
 /** The judge of one row of unplug, control press, replug and press. */
 export function judgeRow(item: OpenWireEvidence, pressed: Switch, scene: Scene): Verdict {
-  const { subject, row } = item;
+  const { subject } = item;
   const of = { check: 'open-wire', subject } as const;
-  const input = targetOf(row, pressed, scene);
-  if (item.flickers)
+  const input = targetOf(rowOf(item), pressed, scene);
+  if (item.came === 'flickers')
     return {
       ...withoutEvidence(of, 'rest-in-doubt'),
       status: 'failed',
       evidence: 'edge',
       missing: [],
-      findings: [{ kind: 'flickers', input, edges: 0 }],
+      findings: [{ kind: 'flickers', input }],
     };
-  if (!row)
+  if (item.came === 'to-nothing')
     return withoutEvidence(
       of,
-      item.missing ?? 'stopped',
+      item.missing,
       item.missing === 'chain-open' ? { findings: [chainBlocked(pressed, scene)] } : {},
     );
+  const { row } = item;
   const elsewhere: readonly Finding[] =
     input === pressed.input ? [] : [{ kind: 'answers-elsewhere', input: pressed.input, answeredBy: input }];
   const facts = factsOf(row, input, pressed);
@@ -64,7 +68,7 @@ export function judgeRow(item: OpenWireEvidence, pressed: Switch, scene: Scene):
   if (move?.levelOnly) return failed([...elsewhere, { kind: 'not-enabled', input }]);
   const read = readRow(rest, move?.away ?? rest, out.state);
   if (!read) return without('settled-level');
-  if (item.rest === 'in-doubt' && rest.active === '1')
+  if (item.came === 'row' && item.rest === 'in-doubt' && rest.active === '1')
     return { ...without('rest-in-doubt', elsewhere), facts: { ...facts, row: bits(read) } };
   return judgeBits(
     read,

@@ -1,4 +1,5 @@
 import type { Finding, FindingKind } from '../../model/finding.ts';
+import { knownOnly } from '../../model/known-only.ts';
 import type { InputName, Switch } from '../../model/machine.ts';
 import type { Scene } from '../../model/procedure.ts';
 import { missShareAtMost95 } from '../../model/statistics.ts';
@@ -62,24 +63,21 @@ const failedFlickering = (
   of: Pick<Verdict, 'check' | 'subject'>,
   input: InputName,
   item: PressEvidence,
-): Verdict => ({
-  ...of,
-  status: 'failed',
-  evidence: 'edge',
-  findings: [
-    {
-      kind: 'flickers',
-      input,
-      edges: item.presses.reduce(
-        (sum, each) => sum + (each.moved.find((moved) => moved.input === input)?.edges ?? 0),
-        0,
-      ),
-    },
-  ],
-  missing: [],
-  facts: {},
-  traces: item.presses.map((each) => each.trace),
-});
+): Verdict => {
+  const edges = item.presses.reduce(
+    (sum, each) => sum + (each.moved.find((moved) => moved.input === input)?.edges ?? 0),
+    0,
+  );
+  return {
+    ...of,
+    status: 'failed',
+    evidence: 'edge',
+    findings: [{ kind: 'flickers', input, ...knownOnly({ edges: edges === 0 ? undefined : edges }) }],
+    missing: [],
+    facts: {},
+    traces: item.presses.map((each) => each.trace),
+  };
+};
 
 function factsOf(
   item: PressEvidence,

@@ -59,7 +59,7 @@ export function judgeStop(evidence: StopEvidence): Verdict {
 
 /** A status follows where its own input goes active with the button and back with it; another input, or the other way round, tells the controller something else. */
 function statusFindings({ input, target, flickers, move, returned }: StopShown): readonly Finding[] {
-  if (flickers) return [{ kind: 'flickers', input: target, edges: 0 }];
+  if (flickers) return [{ kind: 'flickers', input: target }];
   if (!move || returned === false) return [{ kind: 'status-not-following', input: target }];
   const elsewhere: readonly Finding[] =
     target === input ? [] : [{ kind: 'answers-elsewhere', input, answeredBy: target }];

@@ -79,7 +79,7 @@ const facts = {
   'never-changes': { input: name },
   'stuck-active': { input: name },
   'already-open': { input: name },
-  flickers: { input: name, edges: count },
+  flickers: { input: name, edges: count.exactOptional() },
   'answers-elsewhere': { input: name, answeredBy: name },
   'shifted-plug': { connector: name, by: z.int() },
   'moves-together': { input: name, with: names },

@@ -1,11 +1,9 @@
-import type { Ask } from '../../model/ask.ts';
+import type { MeterAsk } from '../../model/ask.ts';
 import type { MeterDeed } from '../../model/deed-names.ts';
 import type { Machine } from '../../model/machine.ts';
 import { cautions } from '../cautions.ts';
 import type { AskWords } from '../instruction.ts';
 import { named, shortly } from '../place.ts';
-
-type Measure = Extract<Ask, { readonly action: 'measure' }>;
 
 const bothOff =
   'Its plug is out at the controller. Take its cores off at the switch too, and put them back afterwards.';
@@ -41,16 +39,16 @@ export const meterPlaces = {
   'amps-open': ['in series with its signal terminal, the switch worked so that it should not conduct', ''],
 } as const satisfies Record<MeterDeed, readonly [where: string, before: string]>;
 
-const quantities = { voltage: 'volts, DC', resistance: 'ohms', current: 'milliamperes', distance: 'length' };
+const quantities = { voltage: 'volts, DC', resistance: 'ohms', current: 'milliamperes' };
 
-export function meterWords(ask: Measure, place: MeterDeed, machine: Machine): AskWords {
-  const what = ask.subject === undefined ? 'this switch' : named(ask.subject, machine);
-  const [where, before] = meterPlaces[place];
+export function meterWords(ask: MeterAsk, machine: Machine): AskWords {
+  const what = named(ask.subject, machine);
+  const [where, before] = meterPlaces[ask.where];
   const over = ask.quantity === 'resistance' ? ' Nothing joins the two: "over-range".' : '';
   const ends = before === '' ? '' : `${before} `;
   return {
     text: `Only a meter tells more now. For ${what}: ${ends}Measure ${quantities[ask.quantity]} ${where}. Type the number in ${ask.unit}.${over} No meter: "cannot".`,
     cautions: cautions('meter', 'motorsOff', 'mains'),
-    short: `Meter, ${ask.unit}: ${ask.subject === undefined ? '' : shortly(ask.subject, machine)}`,
+    short: `Meter, ${ask.unit}: ${shortly(ask.subject, machine)}`,
   };
 }

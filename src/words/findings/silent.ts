@@ -96,7 +96,7 @@ export const chatters: FindingEntry<'chatters'> = {
 export const flickers: FindingEntry<'flickers'> = {
   title: 'The input changes by itself',
   said: ({ input, edges }) =>
-    edges === 0
+    edges === undefined
       ? `${input} was found changing by itself, so presses on it could not be told from its own changes.`
       : `With hands off, ${input} changed ${counted(edges, 'time')}.`,
   means:

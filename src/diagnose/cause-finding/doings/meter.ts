@@ -27,8 +27,8 @@ export const metered =
   };
 
 function* read(where: MeterDeed, probe: Probe, { of, latest, wiring }: Site): Asking<Done<Bin>> {
-  const { quantity, unit, scale } = asked[probe.quantity];
-  const ask = { check, action: 'measure', quantity, unit, where, subject: of.subject } as const;
+  const { scale, ...shown } = asked[probe.quantity];
+  const ask = { check, action: 'measure', ...shown, where, subject: of.subject } as const;
   const ended = yield* untilUnbroken({ ...ask, seconds: timeToPlug }, latest);
   if (ended.answer === 'over-range') return { outcome: bin(Number.POSITIVE_INFINITY, probe.limits) };
   if (ended.answer !== 'value' || ended.value === undefined) {
