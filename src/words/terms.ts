@@ -6,7 +6,6 @@ import {
   checkWords,
   evidenceWords,
   noEvidence,
-  noEvidence,
   statusWords,
   steadyWords,
   weightWords,
@@ -75,7 +74,6 @@ const terms: readonly Term[] = [
   ...(Object.keys(evidenceWords) as readonly EvidenceLevel[]).map((level) =>
     plain([level, evidenceWords[level].word], 'what a result rests on', evidenceWords[level].means),
   ),
-  plain(['no-evidence', noEvidence.word], 'what a result rests on', noEvidence.means),
   ...everyCheck.map((check) => {
     const { title, question, untested } = checkWords[check];
     return plain([check, title], 'a check', `${question} Where it was not tested: ${untested}`);
