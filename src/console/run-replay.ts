@@ -14,8 +14,8 @@ export interface ReplayWishes {
 
 /** Judges a session again and prints what comes out; the exit code is the record's own, never 0 where the files contradict each other. */
 export function replayed(folder: string, { json, vcd, csv }: ReplayWishes): 0 | 1 | 2 {
-  const { facts, rulesChanged, parted, signals } = replay(folder);
-  // A value change dump and the end of a run on a terminal show nothing of the circuits.
+  const { facts, rulesChanged, parted, signals } = replay(folder, json);
+  // A value change dump and the end of a run on a terminal show nothing of the circuits, nor of what a fault may come from.
   const record = buildRecord(facts, { circuits: json });
   if (vcd !== undefined) writeInPieces(vcd, signalFormats.vcd(record, signals).pieces);
   if (csv !== undefined) writeInPieces(csv, signalFormats.edges(record, signals).pieces);

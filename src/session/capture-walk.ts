@@ -1,6 +1,7 @@
 import type { Reading } from '../model/reading.ts';
 import { type CaptureLine, captureLine } from '../transport/capture.ts';
 import { ReceivedHead } from '../transport/received-head.ts';
+import type { Passing } from '../transport/stream/decoder.ts';
 import { type Piece, pieceOf } from '../transport/stream/quick-fields.ts';
 import type { CaptureFile } from './capture-file.ts';
 import type { StreamReader } from './stream-reader.ts';
@@ -8,6 +9,8 @@ import type { StreamReader } from './stream-reader.ts';
 /** What a walk through a capture meets, in its order. */
 export interface WalkEvents {
   reading(reading: Reading): void;
+  /** Of a status that went the short way while nobody asks for more: instead of `reading`. */
+  passing?(passing: Passing): void;
   /** Every line that did not go the short way, before its readings. */
   line?(line: CaptureLine): void;
 }
@@ -37,10 +40,19 @@ export class CaptureWalk {
 
   /** Takes up to so many lines more; says how many there were. */
   take(most: number): number {
+    return this.through(most);
+  }
+
+  /** Takes all that is left. What comes in it matters to nobody but those who count: to `passing`, where that is there. */
+  pass(): void {
+    this.through(Number.POSITIVE_INFINITY, this.events.passing);
+  }
+
+  private through(most: number, passing?: WalkEvents['passing']): number {
     const before = this.count;
     while (this.count - before < most && (this.at < this.end || this.turn())) {
       this.count++;
-      if (!this.short()) this.long();
+      if (!this.short(passing)) this.long();
     }
     return this.count - before;
   }
@@ -54,17 +66,28 @@ export class CaptureWalk {
     return true;
   }
 
-  private short(): boolean {
+  private short(passing: WalkEvents['passing']): boolean {
     const { head, piece, at } = this;
     const { quick } = this.reader;
     const from = quick ? head.read(piece, at) : -1;
     if (quick === undefined || from < 0) return false;
+    if (passing) {
+      const found = quick.passing(head.at, piece, from);
+      if (found === undefined) return false;
+      this.goOn(quick.end);
+      passing(found);
+      return true;
+    }
     const reading = quick.status(head.at, piece, from);
     if (reading === undefined) return false;
-    this.at = quick.end + 1;
-    if (head.at > this.lastAt) this.lastAt = head.at;
+    this.goOn(quick.end);
     this.events.reading(reading);
     return true;
+  }
+
+  private goOn(end: number): void {
+    this.at = end + 1;
+    if (this.head.at > this.lastAt) this.lastAt = this.head.at;
   }
 
   private long(): void {

@@ -20,6 +20,8 @@ export interface CourseOptions {
   readonly only: readonly Subject[] | undefined;
   readonly cycles?: number | undefined;
   readonly program?: string | undefined;
+  /** False: faults come without all that could have been seen just so, on which nothing else depends. */
+  readonly explained?: boolean;
 }
 
 /**
@@ -166,6 +168,7 @@ export class Course {
 
   /** Of what went wrong, with everything that could have been seen just so. */
   private withCauses(verdicts: readonly Verdict[]): readonly Verdict[] {
+    if (this.options.explained === false) return verdicts;
     return verdicts.map((verdict) => {
       const possible = possibleCauses(verdict, this.known.verdicts, this.options.machine);
       return possible ? { ...verdict, facts: { ...verdict.facts, possible } } : verdict;

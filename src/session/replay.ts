@@ -20,10 +20,13 @@ export interface Replayed {
   };
 }
 
-/** Judges a saved session again from its capture and journal; the verdicts written in the journal are not looked at. */
-export function replay(path: string): Replayed {
+/**
+ * Judges a saved session again from its capture and journal; the verdicts written in the journal are not looked at.
+ * `explained`: with what each fault may come from.
+ */
+export function replay(path: string, explained = true): Replayed {
   const folder = new SessionFolder(path);
-  const saved = readSession(folder);
+  const saved = readSession(folder, explained);
   const facts = judgeSaved(saved);
   return {
     facts,

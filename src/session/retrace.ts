@@ -61,7 +61,7 @@ export class Retrace {
       if (record.kind === 'verdict') this.journalled.add(verdictKey(record.verdict));
       if (this.parted) break;
     }
-    this.readTo(Infinity);
+    this.readRest();
     const { verdicts, journalled, lastId, parted } = this;
     const { count, lastAt } = this.lines;
     const inFlight = [...this.open.values()].findLast(({ ask }) => ask.check !== 'resume');
@@ -113,6 +113,12 @@ export class Retrace {
     if (!verdicts) return;
     this.open.clear();
     this.verdicts.push(...verdicts);
+  }
+
+  /** Where nothing is asked any more, nor can be, nothing hangs on what a reading says: how the stream went is still counted. */
+  private readRest(): void {
+    if (this.course.isOver && this.course.register.length === 0) this.lines.pass();
+    else this.readTo(Infinity);
   }
 
   private readTo(lines: number): void {

@@ -35,10 +35,16 @@ export interface SavedSession {
   readonly captureHash: string;
 }
 
-export function courseOf(header: SessionHeader, machine: Machine, program: string | undefined): Course {
+export function courseOf(
+  header: SessionHeader,
+  machine: Machine,
+  program: string | undefined,
+  explained = true,
+): Course {
   const { checks: names, presses, restSeconds, only, search, cycles } = header;
   const checks = [...(search ? searchChecks(search) : []), ...checksNamed(names)];
-  return new Course({ machine, checks, presses, rest: seconds(restSeconds), only, cycles, program });
+  const rest = seconds(restSeconds);
+  return new Course({ machine, checks, presses, rest, only, cycles, program, explained });
 }
 
 const checksNamed = (names: readonly CheckName[]): readonly AnyCheck[] =>
@@ -55,12 +61,12 @@ export function machineOf(text: string): Machine {
   );
 }
 
-/** Reads a session in one pass over its capture, of which no more is held than the course needs. */
-export function readSession(folder: SessionFolder): SavedSession {
+/** Reads a session in one pass over its capture, of which no more is held than the course needs. `explained`: as the course takes it. */
+export function readSession(folder: SessionFolder, explained = true): SavedSession {
   const header = folder.header();
   const machine = machineOf(folder.machineText());
   const journal = readJournal(folder.journalText());
-  const course = courseOf(header, machine, folder.programText());
+  const course = courseOf(header, machine, folder.programText(), explained);
   const statistics = new StreamStatistics();
   const inputs = new Set<string>();
   const sent: { at: Millis; text: string }[] = [];
@@ -71,6 +77,7 @@ export function readSession(folder: SessionFolder): SavedSession {
       statistics.take(reading);
       if (reading.kind === 'declared') for (const input of reading.inputs) inputs.add(input);
     },
+    passing: (passing) => statistics.report(passing),
     line: (line) => {
       if (line.kind === 'tx') sent.push({ at: line.at, text: line.text });
     },

@@ -1,6 +1,7 @@
-import type { Reading, StatusReading, UnreadableWhy } from '../model/reading.ts';
+import type { Reading, UnreadableWhy } from '../model/reading.ts';
 import type { StreamFacts } from '../model/session-facts.ts';
 import { ms } from '../model/units.ts';
+import type { Passing } from '../transport/stream/decoder.ts';
 
 /** Counts over a whole session in bounded memory: periods are counted in tenths of a millisecond. */
 export class StreamStatistics {
@@ -21,10 +22,12 @@ export class StreamStatistics {
   private axes: readonly string[] = [];
 
   take(reading: Reading): void {
-    if ('lost' in reading) this.lost += reading.lost;
     switch (reading.kind) {
       case 'status':
-        this.status(reading);
+        this.report(reading);
+        break;
+      case 'edge':
+        this.lost += reading.lost;
         break;
       case 'declared':
         this.inputs = reading.inputs;
@@ -59,13 +62,15 @@ export class StreamStatistics {
     };
   }
 
-  private status(status: StatusReading): void {
+  /** A status, of which no more needs to be known. */
+  report(passing: Passing): void {
     this.reports++;
+    this.lost += passing.lost;
     const { segment, at } = this;
-    this.segment = status.segment;
-    this.at = status.at;
-    if (segment !== status.segment) return;
-    const tenths = Math.round((status.at - at) * 10);
+    this.segment = passing.segment;
+    this.at = passing.at;
+    if (segment !== passing.segment) return;
+    const tenths = Math.round((passing.at - at) * 10);
     // Most often the period is the one before; a Map is asked only when it changes.
     if (tenths !== this.tenths) {
       this.keepCount();

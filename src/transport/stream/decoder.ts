@@ -6,9 +6,14 @@ import type { Piece } from './quick-fields.ts';
 export interface Quick {
   /** What `decode` gives for the line from `from` up to its LF, found sooner; undefined where the line has to go to `decode`. */
   status(arrived: Millis, piece: Piece, from: number): StatusReading | undefined;
+  /** The same for one who asks no more of a status than that it came and when. The next one is told in the same object. */
+  passing(arrived: Millis, piece: Piece, from: number): Passing | undefined;
   /** Where the LF of the line stands that was read last. */
   readonly end: number;
 }
+
+/** Of a status that was believed: when it was taken by the controller's clock, in which segment, and how many before it never arrived. */
+export type Passing = Pick<StatusReading, 'segment' | 'at' | 'lost'>;
 
 /** Lines in, readings out, in the order of their arrival; never throws. What a line means may be told by a later one. */
 export interface Decoder {

@@ -1,9 +1,10 @@
 import type { GapWhy, Reading, StatusReading, UnreadableWhy } from '../../model/reading.ts';
 import { type Millis, ms } from '../../model/units.ts';
 import { declarations } from './declarations.ts';
-import type { Decoder } from './decoder.ts';
+import type { Decoder, Passing } from './decoder.ts';
 import { readSentence } from './native-sentences.ts';
 import { type Piece, pieceOf } from './quick-fields.ts';
+import { QuickShape } from './quick-shape.ts';
 import { QuickStatus } from './quick-status.ts';
 import { perItem, readingOfEdge, readingOfStatus, readingOfVolts, statusReading } from './reports.ts';
 import type { Sentence } from './sentence.ts';
@@ -103,7 +104,32 @@ export function nativeDecoder(): Decoder {
     const lost = clock.next(status.seq, status.ms, arrived);
     if (lost < 0) return undefined;
     heard = true;
+    end = status.end;
     return statusReading(status, positions, declared, arrived, clock.now, segment, lost);
+  };
+
+  const shape = new QuickShape();
+  /** The declaration that the shape agrees with. */
+  let shaped: ReturnType<typeof declarations>['current'];
+  const passed = { segment: 0, at: ms(0), lost: 0 };
+  /** Where the line ended that was read last. */
+  let end = 0;
+
+  const passing = (arrived: Millis, piece: Piece, from: number): Passing | undefined => {
+    if (shaped !== book.current || held.length > 0 || !shape.read(piece, from)) {
+      const reading = quickly(arrived, piece, from);
+      if (reading === undefined) return undefined;
+      shaped = book.current;
+      shape.learn(piece, from, status.star, status.inputsAt, status.inputsEnd);
+      return reading;
+    }
+    const lost = clock.next(shape.seq, shape.ms, arrived);
+    if (lost < 0) return undefined;
+    end = shape.end;
+    passed.segment = segment;
+    passed.at = clock.now;
+    passed.lost = lost;
+    return passed;
   };
 
   const asPiece = (text: string): Piece => {
@@ -116,8 +142,9 @@ export function nativeDecoder(): Decoder {
   return {
     quick: {
       status: quickly,
+      passing,
       get end() {
-        return status.end;
+        return end;
       },
     },
     decode({ arrived, text, cut }) {

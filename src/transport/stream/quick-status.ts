@@ -16,6 +16,10 @@ export class QuickStatus implements StatusSentence {
   positions: readonly number[] = [];
   /** Where the line ended: its LF. */
   end = 0;
+  /** Where activity, levels and active began and ended, and where the star stood. */
+  inputsAt = 0;
+  inputsEnd = 0;
+  star = 0;
   private readonly inputs = new QuickInputs();
   private readonly places = new Float64Array(longestText);
 
@@ -56,7 +60,9 @@ export class QuickStatus implements StatusSentence {
     if (ms > maxClock) return false;
     const taken = this.inputs.read(piece, at + 1);
     if (taken === 0) return false;
+    this.inputsAt = at + 1;
     at += 1 + taken;
+    this.inputsEnd = at;
     sum ^= this.inputs.sum;
     let axes = 0;
     for (byte = bytes[at] ?? 0; byte === COMMA; ) {
@@ -95,6 +101,7 @@ export class QuickStatus implements StatusSentence {
     this.seq = seq;
     this.ms = ms;
     this.keepPlaces(axes);
+    this.star = at;
     this.end = at + 3;
     return true;
   }
