@@ -1,9 +1,10 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { scenarioFile } from '../../src/bench/scenario.ts';
 import { mapIn, mapOf } from '../../src/console/run-map.ts';
+import { SessionFolder } from '../../src/session/folder.ts';
 import { virtualSession } from '../session/virtual-session.ts';
 
 const below = mkdtempSync(join(tmpdir(), 'tellwire-map-'));
@@ -51,6 +52,17 @@ describe('the input map', () => {
     expect(shown(changed)).toContain('answers on x-home');
     expect(oneLine(shown(changed))).toContain('began with another version of the machine file');
     expect(shown(own)).not.toContain('another version');
+  });
+
+  it('says which other machines have sessions, where no machine file was named', () => {
+    const millText = readFileSync(mill, 'utf8');
+    const header = new SessionFolder(join(below, 'router')).header();
+    SessionFolder.create(join(below, 'mill'), { ...header, started: '2026-03-01T00:00:00Z' }, millText);
+    expect(oneLine(shown())).toContain(
+      'There are sessions of Small mill too: name a machine file with --machine',
+    );
+    expect(oneLine(shown(own))).not.toContain('Small mill');
+    rmSync(join(below, 'mill'), { recursive: true });
   });
 
   it('finds nothing for a machine of which there is no session', () => {
