@@ -15,6 +15,12 @@ export interface RepeatFacts {
   /** 4·s; `definition` says whose. */
   readonly unidirectional: Mm;
   readonly definition: 'ISO 230-2 unidirectional: 4 s';
+  /** s made larger by what it falls short of the true deviation on average (s/c4); absent of one run. */
+  readonly unbiased?: number | undefined;
+  /** Where the true mean lies, 95 % (Student). */
+  readonly mean95?: Between | undefined;
+  /** Correlation of each run with the one before, where it is no chance at 5 %: the intervals then promise too much. */
+  readonly lagOne?: number | undefined;
   /** Where the true standard deviation lies, 95 % (chi-square). */
   readonly deviation95?: Between | undefined;
   /** The one run that does not belong to the rest; index from 0. */

@@ -44,12 +44,3 @@ export function originOf(offsets: WorkOffsets, system: System, axis: AxisLetter,
   const tool = usesToolLength && axis === 'Z' ? (offsets.toolLength ?? 0) : 0;
   return mm((offsets.origins[named]?.[axis] ?? 0) + (offsets.shift[axis] ?? 0) + tool);
 }
-
-export const toMachine = (offsets: WorkOffsets, system: System, axis: AxisLetter, work: Mm): Mm =>
-  mm(work + originOf(offsets, system, axis));
-
-export const toWork = (offsets: WorkOffsets, system: System, axis: AxisLetter, machine: Mm): Mm =>
-  mm(machine - originOf(offsets, system, axis));
-
-/** The shift that makes an axis read `wanted` where it now reads `reads` (NISTIR 6556, 3.5.18): what it was, and the difference more. */
-export const shiftFor = (shift: Mm, reads: Mm, wanted: Mm): Mm => mm(shift + reads - wanted);

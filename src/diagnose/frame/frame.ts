@@ -67,13 +67,3 @@ export function determinant(matrix: Matrix): number {
     return sum + (i % 2 === 0 ? 1 : -1) * value * determinant(minor);
   }, 0);
 }
-
-/** The way commands (x, y, z) really take the tool, mm. */
-export function trueMove({ axes, matrix }: Frame, command: Readonly<Partial<Record<LinearAxis, number>>>) {
-  return Object.fromEntries(
-    axes.map((letter, row) => [
-      letter,
-      axes.reduce((sum, from, column) => sum + (matrix[row]?.[column] ?? 0) * (command[from] ?? 0), 0),
-    ]),
-  ) as Partial<Record<LinearAxis, number>>;
-}

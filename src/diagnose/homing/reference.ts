@@ -1,8 +1,9 @@
-import type { InputName } from '../../model/machine.ts';
+import type { Axis, InputName } from '../../model/machine.ts';
 import type { Window } from '../../model/procedure.ts';
 import type { Reading } from '../../model/reading.ts';
 import type { Millis, Mm } from '../../model/units.ts';
-import type { Motion } from '../motion/motion.ts';
+import { type Motion, motionOf } from '../motion/motion.ts';
+import { abilitiesOf } from '../seek/abilities.ts';
 import { stateIn } from '../signal/track.ts';
 
 /** What makes a machine zero one not to trust, though the numbers go on. */
@@ -41,7 +42,7 @@ export function referenceLost(
  * Where the machine's numbers were set anew though nothing homed: only homing may change machine zero. Controllers that show no activity, or call the moment of
  * setting still, are given the report on either side. mm, the new number less the old one.
  */
-export function zeroSetWithoutHoming({
+function zeroSetWithoutHoming({
   samples,
   jumps,
 }: Motion): readonly { readonly arrived: Millis; readonly by: Mm }[] {
@@ -53,6 +54,10 @@ export function zeroSetWithoutHoming({
     return mayBeHoming ? [] : [{ arrived: next.arrived, by }];
   });
 }
+
+/** The same of one move of an axis, which is no homing. */
+export const zeroSetIn = (window: Window, axis: Axis): boolean =>
+  zeroSetWithoutHoming(motionOf(window, axis.letter, abilitiesOf(axis, [window]))).length > 0;
 
 /**
  * Whether the zero of a homing was lost in what came after it. A cable that was out is no loss by itself: the count may have gone on, and the next homing shows what it came

@@ -1,7 +1,7 @@
 import type { Axis } from '../../model/machine.ts';
 import type { Ended, MotionKnown, Scene } from '../../model/procedure.ts';
 import { mm } from '../../model/units.ts';
-import { lostIn } from '../homing/reference.ts';
+import { lostIn, zeroSetIn } from '../homing/reference.ts';
 import type { ScaleItem } from '../judging/scale.ts';
 import { scaleLengths, takenUpFirst, timeToAnswer, timeToMove } from '../limits.ts';
 import { wayGone } from '../motion/way-gone.ts';
@@ -59,7 +59,7 @@ export function* measureAxis(
   for (const { by, measured } of legs) {
     const moved = yield* move(axis, by * inwards, latest);
     const why = refusal(moved) ?? (moved.by === 'gap' ? 'stream-broke-off' : undefined);
-    lost ||= lostIn([moved.window], stops);
+    lost ||= zeroSetIn(moved.window, axis) || lostIn([moved.window], stops);
     if (why) return { ...base, runs, lost, motion: may.motion, missing: why };
     if (measured) {
       const read = yield* askLength('scale', 'way of the tool over the work', axis, latest);

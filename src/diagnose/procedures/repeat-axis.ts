@@ -2,7 +2,7 @@ import { weightOf } from '../../model/finding.ts';
 import type { Axis } from '../../model/machine.ts';
 import type { Ended, MotionKnown, Scene } from '../../model/procedure.ts';
 import type { Verdict } from '../../model/verdict.ts';
-import { lostIn } from '../homing/reference.ts';
+import { lostIn, zeroSetIn } from '../homing/reference.ts';
 import type { RepeatedHoming, RepeatItem } from '../judging/repeat.ts';
 import { cyclesUsual, startPoints, timeToAnswer, timeToMove } from '../limits.ts';
 import { wayGone } from '../motion/way-gone.ts';
@@ -44,7 +44,7 @@ export function* repeatAxis(
     const homing = [{ axis: axis.letter, roles }];
     const watched = yield* watchHoming('repeat', axis.letter, homing, latest, may.motion);
     const { ended, guard } = watched;
-    lost ||= lostIn([went.window, ...watched.brokenOff], roles.stops);
+    lost ||= zeroSetIn(went.window, axis) || lostIn([went.window, ...watched.brokenOff], roles.stops);
     const alarms = guard.alarmsOf(axis.letter);
     if (alarms.length > 0)
       return { ...base, homings, alarms, lost, motion: { ...may.motion, motorsOn: false } };

@@ -1,8 +1,8 @@
 import { type Mm, mm } from '../../model/units.ts';
 import { type Interval, middleOf, widthOf } from '../motion/interval.ts';
-import { deviationInterval } from './confidence.ts';
+import { c4, deviationInterval, meanInterval } from './confidence.ts';
 import { repeatabilityDefinition } from './iso230.ts';
-import { type Drift, driftOf, type Outlier, outlierOf } from './oddities.ts';
+import { type Drift, dependenceOf, driftOf, type Outlier, outlierOf } from './oddities.ts';
 import { type SampleFigures, sampleFigures } from './sample.ts';
 
 /** One homing's trip place in a frame common to all, and what a gauge showed, if one was read. */
@@ -19,6 +19,12 @@ export interface Repeatability {
   /** 4·s; `definition` says whose. */
   readonly unidirectional: Mm;
   readonly definition: typeof repeatabilityDefinition;
+  /** s/c4, undefined under two runs. */
+  readonly unbiased: number | undefined;
+  /** Where the true mean lies, 95 %; undefined under two runs. */
+  readonly mean95: Interval | undefined;
+  /** How each run goes with the one before it, where that is no chance. */
+  readonly lagOne: number | undefined;
   /** Where the true standard deviation lies, 95 %; undefined under two runs. */
   readonly deviation95: Interval | undefined;
   readonly outlier: Outlier | undefined;
@@ -55,7 +61,8 @@ export function judgeRepeatability(trips: readonly Trip[], tolerance: Mm): Repea
     figures,
     unidirectional: mm(4 * figures.s),
     definition: repeatabilityDefinition,
-    deviation95: figures.n > 1 ? deviationInterval(figures.s, figures.n) : undefined,
+    ...spreadOf(figures),
+    lagOne: dependenceOf(values),
     outlier: outlierOf(values),
     drift: driftOf(values),
     startPoints: new Set(trips.flatMap(({ start }) => (start === undefined ? [] : Math.round(start)))).size,
@@ -64,6 +71,15 @@ export function judgeRepeatability(trips: readonly Trip[], tolerance: Mm): Repea
     countWanders: measured ? wandering(trips, tolerance) : undefined,
   };
 }
+
+const spreadOf = ({
+  n,
+  mean,
+  s,
+}: SampleFigures): Pick<Repeatability, 'unbiased' | 'mean95' | 'deviation95'> =>
+  n < 2
+    ? { unbiased: undefined, mean95: undefined, deviation95: undefined }
+    : { unbiased: s / c4(n), mean95: meanInterval(mean, s, n), deviation95: deviationInterval(s, n) };
 
 function wandering(trips: readonly Trip[], tolerance: Mm): Mm | undefined {
   const apart = surelyApart(trips.map(({ place }) => place));
@@ -79,12 +95,6 @@ function saysOf(places: readonly Interval[], tolerance: Mm): RepeatSays {
   const atMost = Math.max(...places.map(({ high }) => high)) - Math.min(...places.map(({ low }) => low));
   return atMost <= tolerance ? 'within' : 'too-coarse';
 }
-
-/**
- * The blur a stream puts on a trip, mm: what the axis travels between two reports, and one position step. `speed` mm/s of the approach that trips, `period` ms.
- */
-export const blurOf = (speed: number, period: number, step: Mm): Mm =>
-  mm((Math.abs(speed) * period) / 1000 + step);
 
 /** The slowest report period, ms, from which a tolerance can be told at all: half of it for the blur. Infinity at rest. */
 export const periodFor = (tolerance: Mm, speed: number, step: Mm): number =>

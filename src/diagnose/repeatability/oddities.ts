@@ -1,5 +1,5 @@
 import { studentQuantile } from './confidence.ts';
-import { sampleFigures, total } from './sample.ts';
+import { lagOneCorrelation, sampleFigures, total } from './sample.ts';
 
 /** One value that does not belong to the rest. */
 export interface Outlier {
@@ -63,3 +63,13 @@ export function driftOf(values: readonly number[], significance = 0.05): Drift |
 }
 
 const fewestForDrift = 5;
+
+/**
+ * Correlation of each value with the one before it, where it lies outside ±1.96/√n: values that do not depend on each other come to that once in
+ * twenty (NIST/SEMATECH e-Handbook, 1.3.3.1). Undefined of fewer than five values.
+ */
+export function dependenceOf(values: readonly number[]): number | undefined {
+  if (values.length < fewestForDrift) return undefined;
+  const lagOne = lagOneCorrelation(values);
+  return lagOne !== undefined && Math.abs(lagOne) > 1.96 / Math.sqrt(values.length) ? lagOne : undefined;
+}

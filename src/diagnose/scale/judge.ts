@@ -56,11 +56,3 @@ const mostDoubt = 0.01;
 
 /** Steps per unit that make commanded and measured agree: what is set, over the ratio measured ÷ commanded. */
 export const correctedSteps = (set: number, ratio: number): number => set / ratio;
-
-/** Steps per mm of a screw: steps a turn times microsteps over its lead, mm. */
-export const stepsOfScrew = (stepsPerTurn: number, microsteps: number, lead: number): number =>
-  (stepsPerTurn * microsteps) / lead;
-
-/** Steps per mm of a belt: steps a turn times microsteps over teeth times pitch, mm. */
-export const stepsOfBelt = (stepsPerTurn: number, microsteps: number, teeth: number, pitch: number): number =>
-  (stepsPerTurn * microsteps) / (teeth * pitch);

@@ -48,7 +48,7 @@ export const referenceLost = motionEntry<'reference-lost'>({
   title: 'The machine zero is not to be trusted any more',
   said: ({ axis }) => `After the last homing something made the zero of ${axis} doubtful.`,
   means:
-    'A stop in the middle of a move, lost motor power, a fault or a restart leave the numbers as they were and the machine somewhere else. Soft limits are wrong by the same amount.',
+    'A stop in the middle of a move, lost motor power, a fault or a restart leave the numbers as they were and the machine somewhere else; a machine zero that is set without homing leaves the machine and changes the numbers. Soft limits are wrong by the same amount.',
   next: ['Home once more before anything else moves.', 'Touch off the work again if it matters.'],
 });
 

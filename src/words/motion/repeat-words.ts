@@ -1,3 +1,4 @@
+import type { Between } from '../../model/motion-facts.ts';
 import type { RepeatFacts } from '../../model/repeat-facts.ts';
 import { counted, timeText } from '../figures.ts';
 import { bare, fineText, lengthText, spanText } from './lengths.ts';
@@ -24,21 +25,42 @@ export const sourceWords = {
 
 /** Every figure with what it means, line by line. */
 export function repeatFields(facts: RepeatFacts): readonly (readonly [string, string])[] {
-  const { unit, deviation95, outlier, drift, period } = facts;
+  const { unit, deviation95, mean95, unbiased, lagOne, outlier, drift, period } = facts;
   const fine = (value: number) => fineText(value, unit);
+  const between = ({ low, high }: Between) => `between ${fine(low)} and ${fine(high)}`;
   return [
     [
       'Runs',
       `${facts.n}, ${facts.startPoints === 0 ? 'where they began not seen' : `from ${counted(facts.startPoints, 'start point')}`}`,
     ],
-    ['Mean trip', lengthText(facts.mean, unit)],
+    [
+      'Mean trip',
+      `${fine(facts.mean)}${mean95 === undefined ? '' : `, the true one ${between(mean95)} (95 %, Student)`}`,
+    ],
     ['Standard deviation s', `${fine(facts.s)} (n − 1)`],
+    // Where both read alike, it says nothing.
+    ...(unbiased === undefined || fine(unbiased) === fine(facts.s)
+      ? []
+      : [
+          [
+            'The same, for so few runs',
+            `${fine(unbiased)} (s/c4): s of few runs falls short of the true one on average`,
+          ] as const,
+        ]),
     ...(deviation95 === undefined
       ? []
       : [
           [
             'True standard deviation, 95 %',
-            `between ${fine(deviation95.low)} and ${fine(deviation95.high)} (chi-square, runs taken as normal and independent)`,
+            `${between(deviation95)} (chi-square, runs taken as normal and independent)`,
+          ] as const,
+        ]),
+    ...(lagOne === undefined
+      ? []
+      : [
+          [
+            'Runs depend on each other',
+            `each goes with the one before it (correlation ${lagOne.toFixed(2).replace('-', '−')}, more than chance at 5 %): the intervals are narrower than they should be`,
           ] as const,
         ]),
     ['Range', fine(facts.range)],

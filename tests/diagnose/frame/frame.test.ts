@@ -1,12 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  determinant,
-  type FrameMap,
-  frameOf,
-  type LinearAxis,
-  trueMove,
-} from '../../../src/diagnose/frame/frame.ts';
+import { determinant, type FrameMap, frameOf, type LinearAxis } from '../../../src/diagnose/frame/frame.ts';
 
 const way = (axis: LinearAxis, sign: 1 | -1 = 1) => ({ axis, sign });
 const asIs: FrameMap = { X: way('X'), Y: way('Y'), Z: way('Z') };
@@ -74,8 +68,10 @@ describe('the frame a machine moves in', () => {
         const frame = frameOf(map);
         if (!('matrix' in frame)) throw new Error('three distinct axes are a frame');
         const [x, y, z] = (['X', 'Y', 'Z'] as const).map((letter) => {
-          const move = trueMove(frame, { [letter]: 1 });
-          return [move.X ?? 0, move.Y ?? 0, move.Z ?? 0] as const;
+          // The column of a command is the way it takes the tool.
+          const column = frame.axes.indexOf(letter);
+          const along = (to: LinearAxis) => frame.matrix[frame.axes.indexOf(to)]?.[column] ?? 0;
+          return [along('X'), along('Y'), along('Z')] as const;
         });
         if (!x || !y || !z) throw new Error('three moves');
         // The scalar triple product x × y · z.

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type PlanPart, simulate } from '../../../scripts/simulated-seek.mjs';
 import { cutHoming } from '../../../src/diagnose/homing/cut.ts';
 import { type AxisHoming, orderIssues, orderSeen } from '../../../src/diagnose/homing/order.ts';
-import { referenceLost, zeroSetWithoutHoming } from '../../../src/diagnose/homing/reference.ts';
+import { referenceLost, zeroSetIn } from '../../../src/diagnose/homing/reference.ts';
 import { motionOf } from '../../../src/diagnose/motion/motion.ts';
 import type { Reading } from '../../../src/model/reading.ts';
 import { mm } from '../../../src/model/units.ts';
@@ -95,6 +95,8 @@ describe('a machine zero is trusted until', () => {
 
 // Common practice, no source: only homing may change machine zero.
 describe('a machine zero set anew', () => {
+  const [x] = machine.axes;
+  if (!x) throw new Error('axis');
   const set = (activity: 'still' | 'homing') => {
     const plan: PlanPart[] = [
       { wait: 300 },
@@ -103,12 +105,12 @@ describe('a machine zero set anew', () => {
       { activity: 'still', wait: 300 },
     ];
     const window = windowOf(simulate({ plan }).readings);
-    return zeroSetWithoutHoming(motionOf(window, 'X', { step: mm(0.0125) })).map(({ by }) => by);
+    return zeroSetIn(window, x);
   };
 
-  it('by a homing is as it should be, and without one is told with its size', () => {
-    expect(set('homing')).toEqual([]);
-    expect(set('still')).toEqual([40]);
+  it('by a homing is as it should be, and without one is told', () => {
+    expect(set('homing')).toBe(false);
+    expect(set('still')).toBe(true);
   });
 
   it('is not what a new segment begins with', () => {
@@ -116,6 +118,6 @@ describe('a machine zero set anew', () => {
       report(0, 5, { activity: 'still' }),
       report(20, 90, { activity: 'still', segment: 2 }),
     ]);
-    expect(zeroSetWithoutHoming(motionOf(window, 'X', { step: mm(0.0125) }))).toEqual([]);
+    expect(zeroSetIn(window, x)).toBe(false);
   });
 });

@@ -1,11 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  blurOf,
-  judgeRepeatability,
-  periodFor,
-  type Trip,
-} from '../../../src/diagnose/repeatability/judge.ts';
+import { judgeRepeatability, periodFor, type Trip } from '../../../src/diagnose/repeatability/judge.ts';
 import { mm } from '../../../src/model/units.ts';
 
 const trip = (low: number, width = 0.002): Trip => ({ place: { low: mm(low), high: mm(low + width) } });
@@ -13,9 +8,22 @@ const good = [0, 0.004, 0.001, 0.006, 0.002, 0.003, 0.005, 0.001, 0.004, 0.002].
   trip(-22 + each),
 );
 
+const never = (): never => {
+  throw new Error('ten trips are judged');
+};
+
 describe('how well an axis comes back to its switch', () => {
   it('is kept where even the furthest ends of all trips lie within the tolerance', () => {
     expect(judgeRepeatability(good, mm(0.05))?.says).toBe('within');
+  });
+
+  // c4 of 10 runs 0.972659 (ASTM MNL 7); t of 9 degrees of freedom at 0.975 is 2.262 (NIST/SEMATECH e-Handbook 1.3.6.7.2).
+  it('is told with what so few runs hide of its spread, and with where the true mean lies', () => {
+    const { figures, unbiased = 0, mean95 } = judgeRepeatability(good, mm(0.05)) ?? never();
+    expect(unbiased / figures.s).toBeCloseTo(1 / 0.972659, 5);
+    const half = ((mean95?.high ?? 0) - (mean95?.low ?? 0)) / 2;
+    expect((half / figures.s) * Math.sqrt(10)).toBeCloseTo(2.262, 3);
+    expect(judgeRepeatability([trip(0)], mm(0.05))).toMatchObject({ unbiased: undefined, mean95: undefined });
   });
 
   it('is broken only where even the nearest ends lie further apart', () => {
@@ -33,7 +41,6 @@ describe('how well an axis comes back to its switch', () => {
     });
     // Half a tolerance of 0.05 mm for the blur, at 60 mm/min and steps of 0.005 mm: 20 ms.
     expect(periodFor(mm(0.05), 1, mm(0.005))).toBeCloseTo(20, 9);
-    expect(blurOf(1, 20, mm(0.005))).toBeCloseTo(0.025, 9);
   });
 
   it('is measured where a gauge was read on every run, and commanded where one reading is missing', () => {

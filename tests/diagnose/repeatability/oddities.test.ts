@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { driftOf, grubbsLimit, outlierOf } from '../../../src/diagnose/repeatability/oddities.ts';
+import {
+  dependenceOf,
+  driftOf,
+  grubbsLimit,
+  outlierOf,
+} from '../../../src/diagnose/repeatability/oddities.ts';
+import { certified } from './reference-data.ts';
 
 describe('one run that does not belong', () => {
   // NIST/SEMATECH e-Handbook 1.3.5.17.1: eight readings of G. Tietjen and R. Moore; G 2.4687, one-sided limit 2.032 (from memory).
@@ -42,5 +48,20 @@ describe('runs that wander off', () => {
   it('are told from runs that only scatter', () => {
     expect(driftOf([0.01, -0.02, 0.0, 0.02, -0.01, 0.01, -0.01, 0.0])).toBeUndefined();
     expect(driftOf([1, 2, 3, 4])).toBeUndefined();
+  });
+});
+
+// NIST Statistical Reference Datasets: lag-1 of the speed of light (100 values) 0.535, of the lottery (218) −0.121; bounds 0.196 and 0.133.
+describe('runs that go with the one before', () => {
+  const dataOf = (of: string) => certified.find(({ name }) => name === of)?.data ?? [];
+
+  it('are told where that is no chance, and draws of a lottery are not', () => {
+    expect(dependenceOf(dataOf('Michelso'))).toBeCloseTo(0.5352, 4);
+    expect(dependenceOf(dataOf('Lottery'))).toBeUndefined();
+  });
+
+  it('are not to be had of a few, nor where nothing varies', () => {
+    expect(dependenceOf([1, 2, 1, 2])).toBeUndefined();
+    expect(dependenceOf([3, 3, 3, 3, 3, 3])).toBeUndefined();
   });
 });

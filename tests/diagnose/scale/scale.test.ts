@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { scaleCauses } from '../../../src/diagnose/scale/causes.ts';
 import { fitScale, type ScaleRun } from '../../../src/diagnose/scale/fit.ts';
-import { correctedSteps, judgeScale, stepsOfBelt, stepsOfScrew } from '../../../src/diagnose/scale/judge.ts';
+import { correctedSteps, judgeScale } from '../../../src/diagnose/scale/judge.ts';
 import { mm } from '../../../src/model/units.ts';
 
 /** What a tape shows of an axis with this ratio, backlash and held this far off. */
@@ -23,13 +23,6 @@ const fourRuns = (run: ReturnType<typeof measuredOn>): readonly ScaleRun[] => [
 ];
 
 describe('steps a millimetre', () => {
-  // Full steps times microsteps over what one turn moves.
-  it('follow from the screw, or from teeth and pitch', () => {
-    expect(stepsOfScrew(200, 16, 8)).toBe(400);
-    expect(stepsOfScrew(200, 16, 5)).toBe(640);
-    expect(stepsOfBelt(200, 16, 20, 2)).toBe(80);
-  });
-
   it('are corrected by what was measured of what was commanded', () => {
     expect(correctedSteps(80, 99.2 / 100)).toBeCloseTo(80.645161, 6);
   });
