@@ -33,4 +33,3 @@ export function distanceBetween<T extends number>(a: Interval<T>, b: Interval<T>
 }
 
 export const overlaps = (a: Interval, b: Interval): boolean => a.low <= b.high && b.low <= a.high;
-export const contains = ({ low, high }: Interval, value: number): boolean => value >= low && value <= high;

@@ -1,7 +1,7 @@
 import { type Mm, mm } from '../../model/units.ts';
 import { type Interval, middleOf, widthOf } from '../motion/interval.ts';
 import { c4, deviationInterval, meanInterval } from './confidence.ts';
-import { repeatabilityDefinition } from './iso230.ts';
+import { repeatabilityDefinition, unidirectional } from './iso230.ts';
 import { type Drift, dependenceOf, driftOf, type Outlier, outlierOf } from './oddities.ts';
 import { type SampleFigures, sampleFigures } from './sample.ts';
 
@@ -59,7 +59,7 @@ export function judgeRepeatability(trips: readonly Trip[], tolerance: Mm): Repea
   return {
     source: measured ? 'measured' : 'commanded',
     figures,
-    unidirectional: mm(4 * figures.s),
+    unidirectional: mm(unidirectional(figures)),
     definition: repeatabilityDefinition,
     ...spreadOf(figures),
     lagOne: dependenceOf(values),

@@ -23,6 +23,3 @@ export const frameEvidence = {
 
 /** "X positive moves the tool the way X should count, negative": commanded way and true one. */
 export const wayWords = ({ axis, sign }: AxisWay): string => `${axis} ${wayText(sign)}`;
-
-export const isAsCommanded = ({ commanded, axis, sign }: AxisWay): boolean =>
-  commanded === axis && sign === 1;

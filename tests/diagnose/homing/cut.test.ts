@@ -3,11 +3,13 @@ import { homingPlan, type PlanPart, type Setup, simulate } from '../../../script
 import { cutHoming } from '../../../src/diagnose/homing/cut.ts';
 import type { HomingCycle } from '../../../src/diagnose/homing/cycle.ts';
 import { judgeHoming } from '../../../src/diagnose/homing/judge.ts';
-import { contains, type Interval } from '../../../src/diagnose/motion/interval.ts';
+import type { Interval } from '../../../src/diagnose/motion/interval.ts';
 import { motionOf } from '../../../src/diagnose/motion/motion.ts';
 import type { Reading } from '../../../src/model/reading.ts';
 import { mm } from '../../../src/model/units.ts';
 import { windowOf } from '../motion/reports.ts';
+
+const contains = ({ low, high }: Interval, value: number): boolean => value >= low && value <= high;
 
 /** X stands 20 mm from its zero; its switch trips at −2 and frees at −1.6 of true position, −22 and −21.6 as counted from where it stood. */
 const healthy: Setup = {
