@@ -15,7 +15,7 @@ export function* askLength(
   latest: Latest,
   system?: string,
 ): Asking<Mm | undefined> {
-  const { answer, value } = yield* untilUnbroken(
+  const told = yield* untilUnbroken(
     {
       check,
       action: 'measure',
@@ -28,5 +28,5 @@ export function* askLength(
     },
     latest,
   );
-  return answer === 'value' && value !== undefined ? mm(value) : undefined;
+  return told.answer === 'value' ? mm(told.value) : undefined;
 }

@@ -31,7 +31,7 @@ function* read(where: MeterDeed, probe: Probe, { of, latest, wiring }: Site): As
   const ask = { check, action: 'measure', ...shown, where, subject: of.subject } as const;
   const ended = yield* untilUnbroken({ ...ask, seconds: timeToPlug }, latest);
   if (ended.answer === 'over-range') return { outcome: bin(Number.POSITIVE_INFINITY, probe.limits) };
-  if (ended.answer !== 'value' || ended.value === undefined) {
+  if (ended.answer !== 'value') {
     const missing = refusal(ended) ?? 'not-sure';
     // Who has no meter is not asked for another figure.
     return missing === 'cannot' ? { missing, kind: 'meter' } : { missing };
