@@ -17,12 +17,12 @@ const otherOf: Partial<Record<FaultName, (beside: InputName) => string>> = {
   'ends-swapped': (beside) => `this one and ${beside}`,
   'signals-together': (beside) => `this one and ${beside}`,
   'wrong-terminal': (beside) => `that of ${beside}`,
-  'plug-shifted': (beside) => `it answers on ${beside}`,
+  'plug-shifted': (beside) => `answering on ${beside}`,
 };
 
 function faultTitle(fault: FaultName, beside: InputName | undefined): string {
   const other = beside === undefined ? undefined : otherOf[fault]?.(beside);
-  return other === undefined ? faultWords[fault].title : `${faultWords[fault].title} (${other})`;
+  return other === undefined ? faultWords[fault].title : `${faultWords[fault].title}, ${other}`;
 }
 
 /** One cause: a fault, several at once, or nothing; with the other input that it concerns, where that is known. */
