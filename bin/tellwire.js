@@ -1,2 +1,2 @@
 #!/usr/bin/env node
-import '../dist/console/main.js';
+import '../dist/bundle/main.js';

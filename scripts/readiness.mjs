@@ -51,13 +51,16 @@ export function build() {
     changedIn(inRoot('src')),
     changed(inRoot('tsconfig.json')),
     changed(inRoot('tsconfig.build.json')),
+    changed(inRoot('scripts', 'bundle.mjs')),
   );
   if (built > sources) return 0;
-  process.stdout.write('Building (tsc).\n');
+  process.stdout.write('Building (tsc, rolldown).\n');
   const begun = new Date();
   const tsc = inRoot('node_modules', 'typescript', 'bin', 'tsc');
   const code = run(process.execPath, [tsc, '-p', 'tsconfig.build.json']);
   if (code !== 0) return code;
+  const bundled = run(process.execPath, [inRoot('scripts', 'bundle.mjs')]);
+  if (bundled !== 0) return bundled;
   writeFileSync(builtMark, '');
   // What changed while the compiler ran is not in the build.
   utimesSync(builtMark, begun, begun);

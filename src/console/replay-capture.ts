@@ -1,34 +1,15 @@
-import { existsSync, statSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { basename } from 'node:path';
 import { visible } from '../model/visible.ts';
 import { edges } from '../report/signals/edges.ts';
 import { vcd } from '../report/signals/vcd.ts';
 import { readBareCapture } from '../session/bare-capture.ts';
-import { SessionFolder } from '../session/folder.ts';
 import { writeInPieces } from '../session/session-writer.ts';
 import { captureWords } from '../words/capture-words.ts';
 import { streamStatement } from '../words/watch-words.ts';
-import { isBundle } from './bundled.ts';
+import type { CaptureThere } from './bare-capture-at.ts';
 import { descriptionAt } from './read-stream.ts';
 import { showJson, showLines } from './show.ts';
 import { toolVersion } from './version.ts';
-
-/** A capture, and the description that lies beside it, where there is one. */
-export interface CaptureThere {
-  readonly capture: string;
-  readonly stream: string | undefined;
-}
-
-/** The capture that a path names where it names no session: a file of `inline`, the folder of `learn`. */
-export function bareCaptureAt(path: string): CaptureThere | undefined {
-  if (isBundle(path)) return undefined;
-  const found = statSync(path, { throwIfNoEntry: false });
-  if (found?.isFile()) return { capture: path, stream: undefined };
-  const capture = join(path, 'capture.log');
-  if (!found?.isDirectory() || new SessionFolder(path).exists || !existsSync(capture)) return undefined;
-  const stream = join(path, 'stream.yaml');
-  return { capture, stream: existsSync(stream) ? stream : undefined };
-}
 
 export interface CaptureWishes {
   readonly json: boolean;

@@ -2,7 +2,8 @@ import { buildRecord } from '../report/build-record.ts';
 import { json as recordText } from '../report/json.ts';
 import { signalFormats } from '../report/signals/formats.ts';
 import { summaryText } from '../report/summary-text.ts';
-import { replay } from '../session/replay.ts';
+import type { CaptureSurvey } from '../session/capture-survey.ts';
+import { replayBeside } from '../session/replay-beside.ts';
 import { writeInPieces } from '../session/session-writer.ts';
 
 export interface ReplayWishes {
@@ -13,8 +14,12 @@ export interface ReplayWishes {
 }
 
 /** Judges a session again and prints what comes out; the exit code is the record's own, never 0 where the files contradict each other. */
-export function replayed(folder: string, { json, vcd, csv }: ReplayWishes): 0 | 1 | 2 {
-  const { facts, rulesChanged, parted, signals } = replay(folder, json);
+export async function replayed(
+  folder: string,
+  { json, vcd, csv }: ReplayWishes,
+  survey: () => Promise<CaptureSurvey>,
+): Promise<0 | 1 | 2> {
+  const { facts, rulesChanged, parted, signals } = await replayBeside(folder, survey, json);
   // A value change dump and the end of a run on a terminal show nothing of the circuits, nor of what a fault may come from.
   const record = buildRecord(facts, { circuits: json });
   if (vcd !== undefined) writeInPieces(vcd, signalFormats.vcd(record, signals).pieces);

@@ -9,8 +9,8 @@ import { packBundle } from '../session/bundle.ts';
 import { SessionFolder } from '../session/folder.ts';
 import { replay } from '../session/replay.ts';
 import { listed } from '../words/figures.ts';
-import { isBundle } from './bundled.ts';
 import type { ReportFlags } from './commands/flags.ts';
+import { isBundle } from './is-bundle.ts';
 import { namesIn } from './options.ts';
 import { showJson, showLines } from './show.ts';
 

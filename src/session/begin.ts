@@ -1,6 +1,7 @@
 import { rulesVersion } from '../diagnose/checks/registry.ts';
 import type { Machine } from '../model/machine.ts';
 import { ToolError } from '../model/tool-error.ts';
+import { circuitsKnown } from './circuits-known.ts';
 import type { CommissionOptions } from './commission-options.ts';
 import { SessionFolder, type SessionHeader, sha256 } from './folder.ts';
 import { machineOf, readSession, type SavedSession } from './saved-session.ts';
@@ -29,7 +30,7 @@ export function checkBeginning({ folder: path, resume, machineText }: Commission
 export function begin(options: CommissionOptions): Beginning {
   const folder = new SessionFolder(options.folder);
   if (options.resume && folder.exists) {
-    const saved = readSession(folder);
+    const saved = readSession(folder, circuitsKnown);
     refuseIfChanged(saved, options);
     refuseIfCopyChanged(folder, saved.header);
     return { folder, saved, machine: saved.machine, header: saved.header };

@@ -40,7 +40,7 @@ export function packBundle(session: string, file: string, redact: boolean): void
   });
 }
 
-/** Unpacks a bundle where nobody else looks, works on the folder and takes it away again. Throws ToolError `session-damaged`. */
+/** Unpacks a bundle where nobody else looks, works on the folder and takes it away again, once the work is done. Throws ToolError `session-damaged`. */
 export function withBundle<Result>(file: string, work: (folder: string) => Result): Result {
   return withTemporary((place) => {
     try {
@@ -66,9 +66,14 @@ export function withBundle<Result>(file: string, work: (folder: string) => Resul
 
 function withTemporary<Result>(work: (folder: string) => Result): Result {
   const folder = mkdtempSync(join(tmpdir(), 'tellwire-bundle-'));
+  const clear = () => rmSync(folder, { recursive: true, force: true });
   try {
-    return work(folder);
-  } finally {
-    rmSync(folder, { recursive: true, force: true });
+    const result = work(folder);
+    if (result instanceof Promise) return result.finally(clear) as Result;
+    clear();
+    return result;
+  } catch (cause) {
+    clear();
+    throw cause;
   }
 }

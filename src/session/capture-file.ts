@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto';
+import { createHash, type Hash } from 'node:crypto';
 import { closeSync, openSync, readSync } from 'node:fs';
 import { type CaptureLine, captureLine } from '../transport/capture.ts';
 import { type Piece, pieceOf, wordsBehind } from '../transport/stream/quick-fields.ts';
@@ -9,11 +9,13 @@ const usualSize = 256 * 1024;
 /** Reads a capture of any length once. Its length and its hash are known when the last line was taken. */
 export class CaptureFile {
   private readonly path: string;
-  private readonly hashing = createHash('sha256');
+  private readonly hashing: Hash | undefined;
   private sound = 0;
 
-  constructor(path: string) {
+  /** `hashed` false: nobody asks for the hash. */
+  constructor(path: string, { hashed = true } = {}) {
     this.path = path;
+    this.hashing = hashed ? createHash('sha256') : undefined;
   }
 
   /** Whole lines, `end` behind the last LF; the next piece takes the place of the one before. */
@@ -31,7 +33,7 @@ export class CaptureFile {
         const end = bytes.lastIndexOf(LF, filled - 1) + 1;
         torn = filled - end;
         if (end > 0) {
-          this.hashing.update(bytes.subarray(0, end));
+          this.hashing?.update(bytes.subarray(0, end));
           this.sound += end;
           yield { piece, end };
           bytes.copyWithin(0, end, filled);
@@ -61,7 +63,13 @@ export class CaptureFile {
 
   /** SHA-256 of the sound part, hex. To be asked once, at the end. */
   hash(): string {
-    return this.hashing.digest('hex');
+    return this.hashing?.digest('hex') ?? '';
+  }
+
+  /** The same of a file that nobody reads otherwise. */
+  hashWhole(): string {
+    for (const _ of this.pieces());
+    return this.hash();
   }
 }
 

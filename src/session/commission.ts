@@ -4,6 +4,7 @@ import { ms } from '../model/units.ts';
 import type { Verdict } from '../model/verdict.ts';
 import { exitCodeFor } from '../report/exit-code.ts';
 import { begin, checkBeginning } from './begin.ts';
+import { circuitsKnown } from './circuits-known.ts';
 import type { CommissionOptions } from './commission-options.ts';
 import { conductLive } from './live.ts';
 import { openedFirst } from './opened-first.ts';
@@ -42,19 +43,22 @@ async function run(options: CommissionOptions): Promise<CommissionOutcome> {
   const { folder, saved, machine, header } = begin(options);
   const clock = new SessionClock(options.time, saved ? ms(saved.retraced.lastAt + resumeStep) : ms(0));
   const reader = new StreamReader(streamOf(folder));
-  const writer = folder.writer(saved?.captureLength ?? 0, saved?.journalLength ?? 0);
-  const recorder = new Recorder(writer, reader, { lines: saved?.lines ?? 0, records: saved?.records ?? [] });
+  const writer = folder.writer(saved?.survey.length ?? 0, saved?.journalLength ?? 0);
+  const recorder = new Recorder(writer, reader, {
+    lines: saved?.survey.lines ?? 0,
+    records: saved?.records ?? [],
+  });
   if (saved) recorder.note<'resumed'>({ kind: 'resumed' }, clock.now());
   const live = await conductLive(options, {
     clock,
     reader,
     recorder,
     machine,
-    course: saved?.course ?? courseOf(header, machine, folder.programText()),
+    course: saved?.course ?? courseOf(header, machine, folder.programText(), circuitsKnown),
     saved,
   });
   recorder.close();
-  const facts = judgeSaved(readSession(folder));
+  const facts = judgeSaved(readSession(folder, circuitsKnown));
   sameAsLive(live, facts.verdicts);
   const report = writeReport(folder, facts);
   const exit = exitCodeFor(facts.verdicts, facts.stopped);

@@ -1,4 +1,3 @@
-import { possibleCauses } from '../diagnose/cause-finding/remaining.ts';
 import type { AnyCheck, CheckRun } from '../diagnose/checks/any-check.ts';
 import { whileOut } from '../diagnose/judging/still-out.ts';
 import { StreamNotes } from '../diagnose/judging/stream-notes.ts';
@@ -10,6 +9,7 @@ import type { Reading, StatusReading } from '../model/reading.ts';
 import type { OutItem } from '../model/session-facts.ts';
 import type { Millis, Seconds } from '../model/units.ts';
 import type { CheckName, Verdict } from '../model/verdict.ts';
+import type { CircuitsKnown } from './circuits-known.ts';
 import { registerAfter, subjectsOut } from './register.ts';
 
 export interface CourseOptions {
@@ -20,8 +20,8 @@ export interface CourseOptions {
   readonly only: readonly Subject[] | undefined;
   readonly cycles?: number | undefined;
   readonly program?: string | undefined;
-  /** False: faults come without all that could have been seen just so, on which nothing else depends. */
-  readonly explained?: boolean;
+  /** Gives a fault all that could have been seen just so. Nothing else depends on it: left out, faults come without. */
+  readonly explain?: CircuitsKnown['possibleCauses'] | undefined;
 }
 
 /**
@@ -168,9 +168,10 @@ export class Course {
 
   /** Of what went wrong, with everything that could have been seen just so. */
   private withCauses(verdicts: readonly Verdict[]): readonly Verdict[] {
-    if (this.options.explained === false) return verdicts;
+    const { explain } = this.options;
+    if (!explain) return verdicts;
     return verdicts.map((verdict) => {
-      const possible = possibleCauses(verdict, this.known.verdicts, this.options.machine);
+      const possible = explain(verdict, this.known.verdicts, this.options.machine);
       return possible ? { ...verdict, facts: { ...verdict.facts, possible } } : verdict;
     });
   }

@@ -2,29 +2,28 @@ import type { Machine } from '../model/machine.ts';
 import type { OutItem, SessionFacts } from '../model/session-facts.ts';
 import { seconds } from '../model/units.ts';
 import type { Verdict } from '../model/verdict.ts';
+import type { CaptureSurvey } from './capture-survey.ts';
+import type { CircuitsKnown } from './circuits-known.ts';
 import { dialogueOf } from './dialogue.ts';
 import type { SessionHeader } from './folder.ts';
 import type { JournalRecord } from './journal.ts';
-import type { StreamStatistics } from './stream-statistics.ts';
-import { wiringsOf } from './wirings.ts';
 
 export interface FactsParts {
   readonly header: SessionHeader;
   readonly machine: Machine;
+  /** Left out: the facts tell of no circuits. */
+  readonly known: CircuitsKnown | undefined;
+  readonly survey: CaptureSurvey;
   readonly captureHash: string;
   readonly verdicts: readonly Verdict[];
   readonly records: readonly JournalRecord[];
   readonly register: readonly OutItem[];
-  readonly statistics: StreamStatistics;
-  readonly lines: number;
-  readonly sent: SessionFacts['sent'];
   readonly stopped: boolean;
 }
 
 /** A session as facts alone, from which any report can be made without it. */
 export function factsOf(parts: FactsParts): SessionFacts {
-  const { header, machine, captureHash, verdicts, records, register, statistics, lines, sent, stopped } =
-    parts;
+  const { header, machine, known, survey, captureHash, verdicts, records, register, stopped } = parts;
   return {
     tool: { version: header.tool, rules: header.rules },
     started: header.started,
@@ -41,12 +40,12 @@ export function factsOf(parts: FactsParts): SessionFacts {
     verdicts,
     dialogue: dialogueOf(records),
     register,
-    stream: statistics.facts(lines),
+    stream: survey.stream,
     // Computed where somebody shows it: it takes longer than all the judging.
     get wirings() {
-      return wiringsOf(machine, verdicts);
+      return known?.wiringsOf(machine, verdicts) ?? [];
     },
-    sent: withOwn(sent, records),
+    sent: withOwn(survey.sent, records),
     stopped,
   };
 }

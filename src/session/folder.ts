@@ -121,10 +121,10 @@ export class SessionFolder {
   }
 
   /** The capture, to be read once from its beginning. Throws ToolError `file-missing`. */
-  capture(): CaptureFile {
+  capture(how?: ConstructorParameters<typeof CaptureFile>[1]): CaptureFile {
     const path = this.file(names.capture);
     if (!existsSync(path)) throw this.missing(names.capture);
-    return new CaptureFile(path);
+    return new CaptureFile(path, how);
   }
 
   /** Piece by piece, beside and renamed as with `write`. */

@@ -13,12 +13,11 @@ export interface Retraced {
   /** The ask that was put and did not end; it comes again. */
   readonly inFlight: AskPut | undefined;
   readonly lastId: number;
-  /** The last moment the session knows of. */
+  /** The last moment that was read. */
   readonly lastAt: Millis;
   /** The first ask of the journal that the course would not have put: the capture or the journal was changed. */
   readonly parted: { readonly journal: Ask; readonly course: Ask | undefined } | undefined;
-  /** How many entries the capture holds, and how many journal records speak of no more than these. */
-  readonly lines: number;
+  /** How many journal records speak of no more entries than the capture holds. */
   readonly sound: number;
 }
 
@@ -61,9 +60,9 @@ export class Retrace {
       if (record.kind === 'verdict') this.journalled.add(verdictKey(record.verdict));
       if (this.parted) break;
     }
-    this.readRest();
+    if (!this.isSettled) this.readTo(Infinity);
     const { verdicts, journalled, lastId, parted } = this;
-    const { count, lastAt } = this.lines;
+    const { lastAt } = this.lines;
     const inFlight = [...this.open.values()].findLast(({ ask }) => ask.check !== 'resume');
     return {
       verdicts,
@@ -72,7 +71,6 @@ export class Retrace {
       lastId,
       lastAt: ms(Math.max(this.lastAt, lastAt)),
       parted,
-      lines: count,
       sound,
     };
   }
@@ -115,10 +113,9 @@ export class Retrace {
     this.verdicts.push(...verdicts);
   }
 
-  /** Where nothing is asked any more, nor can be, nothing hangs on what a reading says: how the stream went is still counted. */
-  private readRest(): void {
-    if (this.course.isOver && this.course.register.length === 0) this.lines.pass();
-    else this.readTo(Infinity);
+  /** Where nothing is asked any more, nor can be, nothing hangs on what comes behind. */
+  private get isSettled(): boolean {
+    return this.course.isOver && this.course.register.length === 0;
   }
 
   private readTo(lines: number): void {

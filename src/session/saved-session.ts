@@ -1,13 +1,14 @@
-import { searchChecks } from '../diagnose/cause-finding/checks.ts';
 import type { AnyCheck } from '../diagnose/checks/any-check.ts';
 import { registry } from '../diagnose/checks/registry.ts';
 import type { Machine } from '../model/machine.ts';
 import { readMachineFile } from '../model/machine-file/read.ts';
 import type { SessionFacts } from '../model/session-facts.ts';
 import { ToolError } from '../model/tool-error.ts';
-import { type Millis, seconds } from '../model/units.ts';
+import { ms, seconds } from '../model/units.ts';
 import type { CheckName, Verdict } from '../model/verdict.ts';
+import { type CaptureSurvey, surveyOf } from './capture-survey.ts';
 import { CaptureWalk } from './capture-walk.ts';
+import type { CircuitsKnown } from './circuits-known.ts';
 import { Course } from './course.ts';
 import { factsOf } from './facts.ts';
 import type { SessionFolder, SessionHeader } from './folder.ts';
@@ -15,23 +16,23 @@ import { type JournalRecord, readJournal } from './journal.ts';
 import { Retrace, type Retraced, verdictKey } from './retrace.ts';
 import { streamOf } from './stream-file.ts';
 import { StreamReader } from './stream-reader.ts';
-import { StreamStatistics } from './stream-statistics.ts';
 
-/** A session read back from its folder: its course stands where the journal ends. */
-export interface SavedSession {
+/** What its journal makes of a session's capture: its course stands where the journal ends. */
+export interface Walked {
   readonly header: SessionHeader;
   readonly machine: Machine;
   readonly course: Course;
   readonly retraced: Retraced;
+  /** What its report may tell of circuits. */
+  readonly known: CircuitsKnown | undefined;
   readonly records: readonly JournalRecord[];
-  readonly statistics: StreamStatistics;
-  /** Every input the stream ever declared. */
-  readonly inputs: readonly string[];
-  readonly sent: SessionFacts['sent'];
-  /** Sound entries of the capture, and the lengths in bytes up to which both files are sound. */
-  readonly lines: number;
-  readonly captureLength: number;
+  /** The length in bytes up to which the journal is sound. */
   readonly journalLength: number;
+}
+
+/** A session read back from its folder. */
+export interface SavedSession extends Walked {
+  readonly survey: CaptureSurvey;
   readonly captureHash: string;
 }
 
@@ -39,12 +40,22 @@ export function courseOf(
   header: SessionHeader,
   machine: Machine,
   program: string | undefined,
-  explained = true,
+  known: CircuitsKnown | undefined,
 ): Course {
   const { checks: names, presses, restSeconds, only, search, cycles } = header;
-  const checks = [...(search ? searchChecks(search) : []), ...checksNamed(names)];
+  if (search && !known) throw new Error('A search for a cause needs the circuits.');
+  const checks = [...(search && known ? known.searchChecks(search) : []), ...checksNamed(names)];
   const rest = seconds(restSeconds);
-  return new Course({ machine, checks, presses, rest, only, cycles, program, explained });
+  return new Course({
+    machine,
+    checks,
+    presses,
+    rest,
+    only,
+    cycles,
+    program,
+    explain: known?.possibleCauses,
+  });
 }
 
 const checksNamed = (names: readonly CheckName[]): readonly AnyCheck[] =>
@@ -61,26 +72,22 @@ export function machineOf(text: string): Machine {
   );
 }
 
-/** Reads a session in one pass over its capture, of which no more is held than the course needs. `explained`: as the course takes it. */
-export function readSession(folder: SessionFolder, explained = true): SavedSession {
+/** Reads a session back, whole. */
+export function readSession(folder: SessionFolder, known: CircuitsKnown): SavedSession {
+  const walked = walkSession(folder, known);
+  const capture = folder.capture();
+  const survey = surveyOf(capture, streamOf(folder));
+  return withSurvey(walked, survey, capture.hash());
+}
+
+/** Goes through a session as its journal tells, and holds no more of its capture than the course needs. `known` left out: faults are not explained. */
+export function walkSession(folder: SessionFolder, known?: CircuitsKnown): Walked {
   const header = folder.header();
   const machine = machineOf(folder.machineText());
   const journal = readJournal(folder.journalText());
-  const course = courseOf(header, machine, folder.programText(), explained);
-  const statistics = new StreamStatistics();
-  const inputs = new Set<string>();
-  const sent: { at: Millis; text: string }[] = [];
-  const capture = folder.capture();
-  const lines = new CaptureWalk(capture, new StreamReader(streamOf(folder)), {
-    reading: (reading) => {
-      course.reading(reading);
-      statistics.take(reading);
-      if (reading.kind === 'declared') for (const input of reading.inputs) inputs.add(input);
-    },
-    passing: (passing) => statistics.report(passing),
-    line: (line) => {
-      if (line.kind === 'tx') sent.push({ at: line.at, text: line.text });
-    },
+  const course = courseOf(header, machine, folder.programText(), known);
+  const lines = new CaptureWalk(folder.capture(), new StreamReader(streamOf(folder)), {
+    reading: (reading) => void course.reading(reading),
   });
   const retraced = new Retrace(course, lines).walk(journal.records);
   return {
@@ -88,16 +95,19 @@ export function readSession(folder: SessionFolder, explained = true): SavedSessi
     machine,
     course,
     retraced,
+    known,
     records: journal.records.slice(0, retraced.sound),
-    statistics,
-    inputs: [...inputs],
-    sent,
-    lines: retraced.lines,
-    captureLength: capture.length,
     journalLength: journal.ends[retraced.sound - 1] ?? 0,
-    captureHash: capture.hash(),
   };
 }
+
+/** The last moment a session knows of may lie behind what its course needed. */
+export const withSurvey = (walked: Walked, survey: CaptureSurvey, captureHash: string): SavedSession => ({
+  ...walked,
+  survey,
+  captureHash,
+  retraced: { ...walked.retraced, lastAt: ms(Math.max(walked.retraced.lastAt, survey.lastAt)) },
+});
 
 /** Judges what the session holds: checks that did not come to their end come out as not tested. */
 export function judgeSaved(saved: SavedSession): SessionFacts {

@@ -7,7 +7,7 @@ const at = (path: string): string => fileURLToPath(new URL(`../../${path}`, impo
 /** The program as a person runs it. `npm test` builds it first. */
 export const program = at('bin/tellwire.js');
 export const demoProgram = at('dist/console/demo.js');
-const isBuilt = existsSync(demoProgram) && existsSync(at('dist/console/main.js'));
+const isBuilt = existsSync(demoProgram) && existsSync(at('dist/bundle/main.js'));
 
 /** Tests that run the built program, with whatever else they need. Skipped for all to see, failed in CI. */
 export function describeBuilt(

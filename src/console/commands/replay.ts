@@ -1,5 +1,7 @@
 import { Command } from 'commander';
 import { ToolError } from '../../model/tool-error.ts';
+import { isBundle } from '../is-bundle.ts';
+import { surveyBeside, surveyHere } from '../survey-beside.ts';
 import type { Run } from './flags.ts';
 
 interface ReplayFlags {
@@ -21,22 +23,31 @@ export const replayCommand = (done: Run): Command =>
     .option('--csv <file>', 'write every change of every input as CSV')
     .option('--stream <file>', 'for a capture alone: the description of its stream')
     .action(async (session: string, { json, stream, ...files }: ReplayFlags) => {
-      const { bareCaptureAt, showCapture } = await import('../replay-capture.ts');
-      const wishes = { json: json === true, ...files };
-      const bare = bareCaptureAt(session);
-      if (bare) {
-        done(showCapture(bare, { ...wishes, ...(stream !== undefined && { stream }) }));
-        return;
+      // Before all else: a long capture is gone through while the rest is still being loaded.
+      const beside = surveyBeside(session);
+      try {
+        const { bareCaptureAt } = await import('../bare-capture-at.ts');
+        const bare = bareCaptureAt(session);
+        if (!bare && stream !== undefined)
+          throw new ToolError(
+            'wrong-usage',
+            'A session has its own stream description.',
+            'Leave out --stream; it is for a capture without a session.',
+          );
+        const wishes = { json: json === true, ...files };
+        if (bare) {
+          const { showCapture } = await import('../replay-capture.ts');
+          done(showCapture(bare, { ...wishes, ...(stream !== undefined && { stream }) }));
+          return;
+        }
+        const { replayed } = await import('../run-replay.ts');
+        const work = (folder: string) => replayed(folder, wishes, beside?.done ?? (() => surveyHere(folder)));
+        if (!isBundle(session)) done(await work(session));
+        else {
+          const { withBundle } = await import('../../session/bundle.ts');
+          done(await withBundle(session, work));
+        }
+      } finally {
+        beside?.leave();
       }
-      if (stream !== undefined)
-        throw new ToolError(
-          'wrong-usage',
-          'A session has its own stream description.',
-          'Leave out --stream; it is for a capture without a session.',
-        );
-      const [{ replayed }, { withSession }] = await Promise.all([
-        import('../run-replay.ts'),
-        import('../bundled.ts'),
-      ]);
-      done(withSession(session, (folder) => replayed(folder, wishes)));
     });

@@ -5,7 +5,10 @@ export function xorOf(text: string): number {
   return sum & 0xff;
 }
 
-const digits = Array.from({ length: 0x100 }, (_, sum) => sum.toString(16).toUpperCase().padStart(2, '0'));
+const texts = Array.from({ length: 0x100 }, (_, sum) => sum.toString(16).toUpperCase().padStart(2, '0'));
 
-/** Two upper-case hex digits, the high one first. */
-export const sumDigits = (text: string): string => digits[xorOf(text)] ?? '';
+/** A sum below 256 as two upper-case hex digits, the high one first. */
+export const sumText = (sum: number): string => texts[sum] ?? '';
+
+/** Those of a text's sum. */
+export const sumDigits = (text: string): string => sumText(xorOf(text));

@@ -1,5 +1,6 @@
+import { sumText } from './checksum.ts';
 import { maxClock, maxSequence } from './native-numbers.ts';
-import { hexDigit, type Piece } from './quick-fields.ts';
+import type { Piece } from './quick-fields.ts';
 
 /**
  * Where digits stand in the status that was read last, and what else it says. A line in which digits stand in the very places, and
@@ -60,7 +61,7 @@ export class QuickShape {
     sum ^= sum >>> 16;
     // The `$` is no part of the sum.
     sum = ((sum ^ (sum >>> 8)) & 0xff) ^ DOLLAR;
-    if (hexDigit(bytes[star + 1]) !== sum >> 4 || hexDigit(bytes[star + 2]) !== (sum & 15)) return false;
+    if (words.getUint16(star + 1, true) !== sums[sum]) return false;
     const seq = whole(bytes, from + 7, from + this.seqEnd);
     const ms = whole(bytes, from + this.seqEnd + 1, from + this.msEnd);
     if (seq > maxSequence || ms > maxClock) return false;
@@ -77,6 +78,11 @@ function whole(bytes: Buffer, from: number, to: number): number {
   for (let at = from; at < to; at++) value = value * 10 + (bytes[at] ?? 0) - 0x30;
   return value;
 }
+
+/** The two digits of each sum, as they are read in one. */
+const sums = Uint16Array.from({ length: 0x100 }, (_, sum) =>
+  Buffer.from(sumText(sum), 'latin1').readUInt16LE(0),
+);
 
 const isDigit = (byte = 0): boolean => byte >= 0x30 && byte <= 0x39;
 
