@@ -35,7 +35,7 @@ export function startedAs(script: string | undefined, folder: string): string {
   return `node ${/^[\w.:/\\-]+$/.test(shown) ? shown : `"${shown}"`}`;
 }
 
-const command = new RegExp(`\\btellwire (?=(?:${commands.join('|')}|--help)\\b)`, 'g');
+const command = new RegExp(`\\btellwire (?=(?:${commands.join('|')}|--help)\\b|<command>)`, 'g');
 
 /**
  * A text for a person at this terminal, its commands as they can be typed here. Documents are read elsewhere and keep `tellwire`;

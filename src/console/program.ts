@@ -1,4 +1,5 @@
 import { Command, CommanderError } from 'commander';
+import { asTyped } from './as-typed.ts';
 import { benchCommand } from './commands/bench.ts';
 import { checkCommand } from './commands/check.ts';
 import { commissionCommand } from './commands/commission.ts';
@@ -82,4 +83,4 @@ const settled = (command: Command, parent: Command): Command =>
   command.copyInheritedSettings(parent).allowExcessArguments(false);
 
 const usageText = (message: string): string =>
-  `tellwire: ${message.replace(/^error: /, '').replaceAll('\n', ' ')}\n  Try: tellwire --help, or tellwire <command> --help.`;
+  `tellwire: ${message.replace(/^error: /, '').replaceAll('\n', ' ')}\n  ${asTyped('Try: tellwire --help, or tellwire <command> --help.')}`;

@@ -20,7 +20,7 @@ export async function replayed(
   survey: () => Promise<CaptureSurvey>,
 ): Promise<0 | 1 | 2> {
   const { facts, rulesChanged, parted, signals } = await replayBeside(folder, survey, json);
-  // A value change dump and the end of a run on a terminal show nothing of the circuits, nor of what a fault may come from.
+  // A value change dump and the end of a run on a terminal show nothing of circuits, hash and what a fault may come from.
   const record = buildRecord(facts, { circuits: json });
   if (vcd !== undefined) writeInPieces(vcd, signalFormats.vcd(record, signals).pieces);
   if (csv !== undefined) writeInPieces(csv, signalFormats.edges(record, signals).pieces);

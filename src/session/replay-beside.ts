@@ -5,7 +5,7 @@ import { walkSession, withSurvey } from './saved-session.ts';
 
 /**
  * Judges a saved session again while the survey of its capture is made elsewhere: what stands in that behind the last ask is left to it.
- * `explained`: with the circuits, and with what each fault may come from.
+ * `explained`: with all that a report tells beside the verdicts: the circuits, what each fault may come from, the hash of the capture.
  */
 export async function replayBeside(
   path: string,
@@ -16,7 +16,6 @@ export async function replayBeside(
   const isSearch = folder.header().search !== undefined;
   const known = explained || isSearch ? (await import('./circuits-known.ts')).circuitsKnown : undefined;
   const walked = walkSession(folder, known);
-  // Hashed here: the survey takes longer than the judging.
-  const hash = folder.capture().hashWhole();
+  const hash = explained ? folder.capture().hashWhole() : '';
   return replayedOf(folder, withSurvey(walked, await survey(), hash));
 }

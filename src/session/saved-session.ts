@@ -33,6 +33,7 @@ export interface Walked {
 /** A session read back from its folder. */
 export interface SavedSession extends Walked {
   readonly survey: CaptureSurvey;
+  /** Empty where nobody is to see it. */
   readonly captureHash: string;
 }
 
@@ -86,7 +87,7 @@ export function walkSession(folder: SessionFolder, known?: CircuitsKnown): Walke
   const machine = machineOf(folder.machineText());
   const journal = readJournal(folder.journalText());
   const course = courseOf(header, machine, folder.programText(), known);
-  const lines = new CaptureWalk(folder.capture(), new StreamReader(streamOf(folder)), {
+  const lines = new CaptureWalk(folder.capture({ hashed: false }), new StreamReader(streamOf(folder)), {
     reading: (reading) => void course.reading(reading),
   });
   const retraced = new Retrace(course, lines).walk(journal.records);
