@@ -1,3 +1,4 @@
+import { possibleCauses } from '../../src/diagnose/cause-finding/remaining.ts';
 import type { AnyCheck } from '../../src/diagnose/checks/any-check.ts';
 import { registry } from '../../src/diagnose/checks/registry.ts';
 import type { Answer, Ask, AskEnd } from '../../src/model/ask.ts';
@@ -70,7 +71,14 @@ export function play(options: StageOptions): {
   const chosen: readonly AnyCheck[] = registry.filter(
     ({ name }) => !options.checks || options.checks.includes(name),
   );
-  const course = new Course({ machine, checks: chosen, presses, rest: seconds(2), only: undefined });
+  const course = new Course({
+    machine,
+    checks: chosen,
+    presses,
+    rest: seconds(2),
+    only: undefined,
+    explain: possibleCauses,
+  });
   const inputs = Object.keys(truths);
   const pressed = new Set<string>();
   const out = new Set<string>();
