@@ -20,8 +20,8 @@ export interface CourseOptions {
   readonly only: readonly Subject[] | undefined;
   readonly cycles?: number | undefined;
   readonly program?: string | undefined;
-  /** Gives a fault all that could have been seen just so. Nothing else depends on it: left out, faults come without. */
-  readonly explain?: CircuitsKnown['possibleCauses'] | undefined;
+  /** Gives a fault all that could have been seen just so. Nothing else depends on it: undefined, faults come without. */
+  readonly explain: CircuitsKnown['possibleCauses'] | undefined;
 }
 
 /**
