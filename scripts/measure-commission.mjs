@@ -1,5 +1,7 @@
 // Prints how long the whole commissioning of the sound three-axis bench takes in virtual time, all checks, from opening the port to the
 // written report. Needs a build: npm run build && npm run measure:commission [-- --json]
+// Node keeps four threads to help the engine, whatever the machine has; where it has two processors they take turns with the work that is
+// measured, which costs it half a second. So npm has this run with one of them.
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';

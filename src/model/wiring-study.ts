@@ -65,7 +65,7 @@ export interface MarginsStudied {
   readonly longestIgnored: Millis;
 }
 
-/** What boards drawn from the tolerances read, and whether every corner of them reads alike. */
+/** What boards drawn from the tolerances read, and whether every corner of them reads alike; none is drawn where that settles it. */
 export interface SpreadStudied {
   readonly state: StudiedState;
   readonly boards: number;

@@ -1,4 +1,4 @@
-import { type Volts, volts } from '../../model/units.ts';
+import { share, type Volts, volts } from '../../model/units.ts';
 import type {
   SpreadStudied,
   StateStudied,
@@ -20,7 +20,7 @@ import { coverageOf } from './coverage.ts';
 import type { Fault } from './fault.ts';
 import { studyFault } from './fault-study.ts';
 import { levelsAtCorners, likelyReadings } from './likely-readings.ts';
-import { readingOf, rigsWith } from './reading-of.ts';
+import { readingOf, rigsWith, type Seen } from './reading-of.ts';
 import { faultNamed, faultsOf } from './registry.ts';
 
 /** What the wiring is called and where its contact's kind comes from; the circuit itself knows neither. */
@@ -111,13 +111,23 @@ function stateOf(wiring: Wiring, name: StudiedState): StateStudied {
   };
 }
 
+/** Levels that no unit's own thresholds change. */
+const clear: readonly Seen['level'][] = ['conducting', 'open', 'shorted', 'cut'];
+
+/** Where every corner reads alike and clearly, so does every board between them, and none need be drawn. */
 function spreadOf(wiring: Wiring, name: StudiedState, random: Random, boards: number): SpreadStudied {
   const [state, faults] = studied[name];
+  const [level, ...others] = levelsAtCorners(wiring, state, faults);
+  const sureAtCorners = others.length === 0;
+  if (sureAtCorners && level !== undefined && clear.includes(level)) {
+    const { reported } = readingOf(wiring, state, faults);
+    return { state: name, boards: 0, readings: [{ reported, share: share(1) }], sureAtCorners };
+  }
   const readings = likelyReadings(wiring, state, faults, random, boards);
   return {
     state: name,
     boards,
-    readings: [...readings].map(([reported, share]) => ({ reported, share })),
-    sureAtCorners: levelsAtCorners(wiring, state, faults).size === 1,
+    readings: [...readings].map(([reported, part]) => ({ reported, share: part })),
+    sureAtCorners,
   };
 }

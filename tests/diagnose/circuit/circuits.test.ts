@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { corners, drawn } from '../../../src/diagnose/circuit/boards.ts';
 import { seeded } from '../../../src/diagnose/circuit/random.ts';
-import { circuitNamed } from '../../../src/diagnose/circuit/registry.ts';
+import { circuitNamed, circuits } from '../../../src/diagnose/circuit/registry.ts';
 import { soundRig, standing } from '../../../src/diagnose/circuit/rig.ts';
 import { solve } from '../../../src/diagnose/circuit/solve.ts';
 import { looks } from '../../../src/diagnose/circuit/state.ts';
@@ -115,5 +115,19 @@ describe('boards as they are bought', () => {
     expect(corners(sound).length).toBe(64);
     expect([...levelsAtCorners(sound, looks.rest, [])]).toEqual(['conducting']);
     expect([...levelsAtCorners(sound, looks.rest, [faultNamed('signal-core-open')])]).toEqual(['open']);
+  });
+
+  it('read alike, every one that is drawn, where all corners do: of any circuit, at rest, pressed and unplugged', () => {
+    let settled = 0;
+    for (const circuit of circuits)
+      for (const look of ['rest', 'pressed', 'unplugged'] as const) {
+        const wiring = wiringOf(circuit, {});
+        const [level, ...others] = levelsAtCorners(wiring, looks[look], []);
+        if (others.length > 0 || (level !== 'conducting' && level !== 'open')) continue;
+        settled++;
+        const drawn = likelyReadings(wiring, looks[look], [], seeded(7), 60);
+        expect(drawn.size, `${circuit.name}, ${look}`).toBe(1);
+      }
+    expect(settled).toBeGreaterThan(circuits.length);
   });
 });
