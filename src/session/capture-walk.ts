@@ -1,7 +1,7 @@
 import type { Reading } from '../model/reading.ts';
 import { type CaptureLine, captureLine } from '../transport/capture.ts';
 import { ReceivedHead } from '../transport/received-head.ts';
-import type { Passing } from '../transport/stream/decoder.ts';
+import type { Passing, Quick } from '../transport/stream/decoder.ts';
 import { type Piece, pieceOf } from '../transport/stream/quick-fields.ts';
 import type { CaptureFile } from './capture-file.ts';
 import type { StreamReader } from './stream-reader.ts';
@@ -50,9 +50,10 @@ export class CaptureWalk {
 
   private through(most: number, passing?: WalkEvents['passing']): number {
     const before = this.count;
+    const { quick } = this.reader;
     while (this.count - before < most && (this.at < this.end || this.turn())) {
       this.count++;
-      if (!this.short(passing)) this.long();
+      if (!quick || !this.short(quick, passing)) this.long();
     }
     return this.count - before;
   }
@@ -66,11 +67,10 @@ export class CaptureWalk {
     return true;
   }
 
-  private short(passing: WalkEvents['passing']): boolean {
-    const { head, piece, at } = this;
-    const { quick } = this.reader;
-    const from = quick ? head.read(piece, at) : -1;
-    if (quick === undefined || from < 0) return false;
+  private short(quick: Quick, passing: WalkEvents['passing']): boolean {
+    const { head, piece } = this;
+    const from = head.read(piece, this.at);
+    if (from < 0) return false;
     if (passing) {
       const found = quick.passing(head.at, piece, from);
       if (found === undefined) return false;

@@ -14,30 +14,33 @@ export class QuickShape {
   /** From the `$` up to the star; 0: nothing was read yet. */
   private length = 0;
   private words = 0;
-  /** Three for each word: the bits that must be as they were, how they were, and the high half of each digit. */
-  private readonly plan = new Int32Array(3 * mostWords);
+  /** Two for each word: what stood there, with a zero for each digit, and what makes a wrong byte show in its high half. */
+  private readonly plan = new Int32Array(2 * mostWords);
+  /** XOR of the first of them. */
+  private planSum = 0;
   /** Bits of the last word that belong to it. */
   private tail = 0;
   private seqEnd = 0;
   private msEnd = 0;
 
   /** Learns the sound status from `from` to its `star`. `inputs`, `inputsEnd`: between them stand activity, levels and active, which are compared as they are. */
-  learn({ bytes, words }: Piece, from: number, star: number, inputs: number, inputsEnd: number): void {
+  learn({ bytes }: Piece, from: number, star: number, inputs: number, inputsEnd: number): void {
     this.length = star - from;
     this.words = (this.length + 3) >> 2;
     this.tail = tails[this.length & 3] ?? 0;
     this.seqEnd = bytes.indexOf(COMMA, from + 7) - from;
     this.msEnd = inputs - 1 - from;
+    this.planSum = 0;
     for (let word = 0; word < this.words; word++) {
-      let digits = 0;
-      let fixed = 0;
-      for (let i = 0; i < 4 && word * 4 + i < this.length; i++) {
-        const at = from + word * 4 + i;
-        const free = isDigit(bytes[at]) && (at < inputs || at >= inputsEnd);
-        if (free) digits |= 0xff << (8 * i);
-        else fixed |= 0xff << (8 * i);
+      let [stood, shows] = [0, 0];
+      for (let i = 0, at = from + 4 * word; i < 4 && at < star; i++, at++) {
+        const byte = bytes[at] ?? 0;
+        const free = isDigit(byte) && (at < inputs || at >= inputsEnd);
+        stood |= (free ? ZERO : byte) << (8 * i);
+        shows |= (free ? MORE_THAN_NINE : MORE_THAN_NONE) << (8 * i);
       }
-      this.plan.set([fixed, words.getInt32(from + word * 4, true) & fixed, digits & HIGH], 3 * word);
+      this.plan.set([stood, shows], 2 * word);
+      this.planSum ^= stood;
     }
   }
 
@@ -46,18 +49,16 @@ export class QuickShape {
     const star = from + this.length;
     if (this.length === 0 || bytes[star] !== STAR || bytes[star + 3] !== LF) return false;
     const { plan, words: count } = this;
-    let sum = 0;
+    const last = 2 * count - 2;
+    let sum = this.planSum;
     let wrong = 0;
-    let word = 0;
-    for (let i = 0, at = from; i < 3 * count; i += 3, at += 4) {
-      word = words.getInt32(at, true);
-      wrong |= (word & (plan[i] ?? 0)) ^ (plan[i + 1] ?? 0);
-      wrong |= ((word ^ ZEROS) | ((word & LOW) + SIXES)) & (plan[i + 2] ?? 0);
-      sum ^= word;
+    for (let i = 0, at = from; i <= last; i += 2, at += 4) {
+      let differs = words.getInt32(at, true) ^ (plan[i] ?? 0);
+      if (i === last) differs &= this.tail;
+      wrong |= differs | (differs + (plan[i + 1] ?? 0));
+      sum ^= differs;
     }
-    if (wrong !== 0) return false;
-    // What the last word read too much goes out again.
-    sum ^= word & ~this.tail;
+    if ((wrong & HIGH_HALVES) !== 0) return false;
     sum ^= sum >>> 16;
     // The `$` is no part of the sum.
     sum = ((sum ^ (sum >>> 8)) & 0xff) ^ DOLLAR;
@@ -87,8 +88,10 @@ const sums = Uint16Array.from({ length: 0x100 }, (_, sum) =>
 const isDigit = (byte = 0): boolean => byte >= 0x30 && byte <= 0x39;
 
 const [LF, DOLLAR, STAR, COMMA] = [0x0a, 0x24, 0x2a, 0x2c];
-/** A digit has a three in its high half and at most a nine in its low half, to which six more do not reach the high half. */
-const [ZEROS, HIGH, LOW, SIXES] = [0x30303030, 0xf0f0f0f0 | 0, 0x0f0f0f0f, 0x06060606];
+const ZERO = 0x30;
+/** Added to the difference from a zero, from what stood there: the sum reaches the high half of the byte where it is too much. */
+const [MORE_THAN_NINE, MORE_THAN_NONE] = [0x06, 0x0f];
+const HIGH_HALVES = 0xf0f0f0f0 | 0;
 const tails = [-1, 0xff, 0xffff, 0xffffff];
 /** Of the longest sentence. */
 const mostWords = 60;
