@@ -20,5 +20,14 @@ await bundle.write({
   format: 'esm',
   chunkFileNames: '[name]-[hash].js',
   entryFileNames: '[name].js',
+  // All that the thread needs in one file.
+  codeSplitting: {
+    groups: [
+      {
+        name: 'capture',
+        test: /dist.(transport.(capture|hearing|line-splitter|received-head|stream)|session.(capture-|stream-(reader|statistics))|model.(units|visible|stream-description))/,
+      },
+    ],
+  },
 });
 await bundle.close();

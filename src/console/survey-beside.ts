@@ -14,16 +14,25 @@ export interface Survey {
   leave(): void;
 }
 
+const begun = new Map<string, Survey | undefined>();
+
 /**
- * Begins to go through the capture of a session in a thread of its own, while the session is judged in this one. Undefined where that
- * gains nothing.
+ * Begins to go through the capture of a session in a thread of its own, while the session is judged in this one; whoever asks again is
+ * given the one that was begun. Undefined where that gains nothing.
  */
 export function surveyBeside(folder: string): Survey | undefined {
+  if (!begun.has(folder)) begun.set(folder, begin(folder));
+  return begun.get(folder);
+}
+
+function begin(folder: string): Survey | undefined {
   const thread = new URL('./survey-thread.js', import.meta.url);
   // Run from its sources the program has no file that a thread could begin with.
   if (lengthOf(folder) < worthAThread || !existsSync(thread)) return undefined;
   const worker = new Worker(thread, {
     workerData: folder,
+    // What Node was told to load before the program is not for the thread.
+    execArgv: [],
     // It makes next to nothing that lasts.
     resourceLimits: { maxYoungGenerationSizeMb: 8 },
   });

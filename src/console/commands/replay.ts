@@ -23,7 +23,6 @@ export const replayCommand = (done: Run): Command =>
     .option('--csv <file>', 'write every change of every input as CSV')
     .option('--stream <file>', 'for a capture alone: the description of its stream')
     .action(async (session: string, { json, stream, ...files }: ReplayFlags) => {
-      // Before all else: a long capture is gone through while the rest is still being loaded.
       const beside = surveyBeside(session);
       try {
         const { bareCaptureAt } = await import('../bare-capture-at.ts');
