@@ -1,3 +1,5 @@
+import { waitsForBoth } from './both-waits.ts';
+
 /** What we use of a serialport binding; the native one and @serialport/binding-mock have this shape. */
 export interface SerialBinding {
   open(options: {
@@ -28,5 +30,9 @@ export interface ListedPort {
 /** The binding of this system. Loaded only when a port is wanted: it is native code, and most commands need none. */
 export async function nativeBinding(): Promise<SerialBinding> {
   const { SerialPort } = await import('serialport');
-  return SerialPort.binding;
+  const { binding } = SerialPort;
+  return {
+    open: async (options) => waitsForBoth(await binding.open(options)),
+    list: () => binding.list(),
+  };
 }

@@ -1,4 +1,4 @@
-import { SerialPort } from 'serialport';
+import { nativeBinding } from '../../../src/transport/serial-binding.ts';
 
 /** One end of a cable as another program would open it, with the real binding. */
 export interface PtyEnd {
@@ -10,7 +10,8 @@ export interface PtyEnd {
 }
 
 export async function openEnd(path: string, baudRate: number): Promise<PtyEnd> {
-  const handle = await SerialPort.binding.open({ path, baudRate });
+  const binding = await nativeBinding();
+  const handle = await binding.open({ path, baudRate, hupcl: true, lock: true, rtscts: false });
   const parts: Buffer[] = [];
   let length = 0;
   let open = true;
