@@ -8,9 +8,9 @@ import { CaptureFile } from '../../src/session/capture-file.ts';
 import { CaptureWalk } from '../../src/session/capture-walk.ts';
 import { sha256 } from '../../src/session/folder.ts';
 import { StreamReader } from '../../src/session/stream-reader.ts';
-import { captureReader } from '../../src/transport/capture.ts';
 import { sumDigits } from '../../src/transport/stream/checksum.ts';
 import type { Passing } from '../../src/transport/stream/decoder.ts';
+import { captureReader } from '../transport/capture-reader.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'walked-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

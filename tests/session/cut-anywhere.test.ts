@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { readJournal } from '../../src/session/journal.ts';
-import { captureReader } from '../../src/transport/capture.ts';
+import { captureReader } from '../transport/capture-reader.ts';
 import { resumedFrom, type Scripted, scriptedSession } from './scripted.ts';
 import { mustBeJudged } from './two-switches.ts';
 

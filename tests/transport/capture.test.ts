@@ -1,13 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ms } from '../../src/model/units.ts';
-import {
-  type CaptureEntry,
-  captureReader,
-  decodeEntry,
-  encodeEntry,
-  toMicrosecond,
-} from '../../src/transport/capture.ts';
+import { type CaptureEntry, decodeEntry, encodeEntry, toMicrosecond } from '../../src/transport/capture.ts';
+import { captureReader } from './capture-reader.ts';
 
 const latin1 = fc.uint8Array({ maxLength: 240 }).map((bytes) => Buffer.from(bytes).toString('latin1'));
 const moment = fc.double({ min: 0, max: 1e9, noNaN: true }).map((at) => toMicrosecond(ms(at)));
