@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { appendFileSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { appendFileSync, existsSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
@@ -7,6 +7,7 @@ import { buildRecord } from '../../src/report/build-record.ts';
 import { json } from '../../src/report/json.ts';
 import { summaryText } from '../../src/report/summary-text.ts';
 import { replay } from '../../src/session/replay.ts';
+import { surveyFolder } from '../../src/session/survey-folder.ts';
 import { writeStatus } from '../../src/transport/stream/native-writer.ts';
 import { demoProgram, describeBuilt, program } from './built.ts';
 
@@ -48,6 +49,15 @@ describeBuilt('a long capture, gone through beside the judging', [], () => {
   beforeAll(() => {
     spawnSync(process.execPath, [demoProgram, '--out', folder], { stdio: 'ignore' });
     goesOn();
+  }, 60_000);
+
+  it('is really gone through by another thread, which counts what this one counts', async () => {
+    const built = new URL('../../dist/console/survey-beside.js', import.meta.url);
+    const { surveyBeside }: typeof import('../../src/console/survey-beside.ts') = await import(built.href);
+    const beside = surveyBeside(folder);
+    expect(await beside?.done()).toEqual(surveyFolder(folder));
+    // The bundle, which the command runs, has its own.
+    expect(existsSync(new URL('../../dist/bundle/survey-thread.js', import.meta.url))).toBe(true);
   }, 60_000);
 
   it('gives the very record that one thread alone gives', () => {
