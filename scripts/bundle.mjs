@@ -6,26 +6,46 @@ import { inRoot } from './readiness.mjs';
 
 const out = inRoot('dist', 'bundle');
 rmSync(out, { recursive: true, force: true });
-const bundle = await rolldown({
-  input: {
-    main: inRoot('dist', 'console', 'main.js'),
-    'survey-thread': inRoot('dist', 'console', 'survey-thread.js'),
-  },
-  platform: 'node',
-  external: ['blessed', 'serialport', /^node:/],
-  logLevel: 'warn',
-});
+const main = inRoot('dist', 'console', 'main.js');
+const thread = inRoot('dist', 'console', 'survey-thread.js');
+
+const bundled = (input) =>
+  rolldown({ input, platform: 'node', external: ['blessed', 'serialport', /^node:/], logLevel: 'warn' });
+
+/** The modules a thread loads before it does anything. */
+async function neededAtOnce(entry) {
+  const alone = await bundled({ entry });
+  const { output } = await alone.generate({ format: 'esm' });
+  await alone.close();
+  const named = new Map(output.map((chunk) => [chunk.fileName, chunk]));
+  const reached = (chunk) => [
+    chunk,
+    ...chunk.imports
+      .map((name) => named.get(name))
+      .filter(Boolean)
+      .flatMap(reached),
+  ];
+  const first = output.find((chunk) => chunk.isEntry);
+  return new Set(
+    reached(first)
+      .flatMap((chunk) => chunk.moduleIds)
+      .filter((id) => id !== entry),
+  );
+}
+
+const ofThread = await neededAtOnce(thread);
+const bundle = await bundled({ main, 'survey-thread': thread });
 await bundle.write({
   dir: out,
   format: 'esm',
   chunkFileNames: '[name]-[hash].js',
   entryFileNames: '[name].js',
-  // All that the thread needs in one file.
+  // All that the thread needs in one file, and nothing else in it.
   codeSplitting: {
     groups: [
       {
         name: 'capture',
-        test: /dist.(transport.(capture|hearing|line-splitter|received-head|stream)|session.(capture-|stream-(reader|statistics))|model.(units|visible|stream-description))/,
+        test: (id) => ofThread.has(id),
       },
     ],
   },

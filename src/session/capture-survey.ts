@@ -24,7 +24,7 @@ export function surveyOf(capture: CaptureFile, description: StreamDescription | 
   const inputs = new Set<string>();
   const sent: { at: Millis; text: string }[] = [];
   const walk = new CaptureWalk(capture, new StreamReader(description), {
-    passing: (passing) => statistics.report(passing),
+    passing: statistics,
     reading: (reading) => {
       statistics.take(reading);
       if (reading.kind === 'declared') for (const input of reading.inputs) inputs.add(input);

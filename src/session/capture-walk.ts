@@ -1,7 +1,7 @@
 import type { Reading } from '../model/reading.ts';
 import { type CaptureLine, captureLine } from '../transport/capture.ts';
 import { ReceivedHead } from '../transport/received-head.ts';
-import type { Passing, Quick } from '../transport/stream/decoder.ts';
+import type { Quick, Run } from '../transport/stream/decoder.ts';
 import { type Piece, pieceOf } from '../transport/stream/quick-fields.ts';
 import type { CaptureFile } from './capture-file.ts';
 import type { StreamReader } from './stream-reader.ts';
@@ -9,8 +9,8 @@ import type { StreamReader } from './stream-reader.ts';
 /** What a walk through a capture meets, in its order. */
 export interface WalkEvents {
   reading(reading: Reading): void;
-  /** Of a status that went the short way while nobody asks for more: instead of `reading`. */
-  passing?(passing: Passing): void;
+  /** Of statuses one behind the other, while nobody asks for more: instead of a `reading` each. `paces` is where theirs are counted. */
+  readonly passing?: { run(run: Run): void; readonly paces: Uint32Array };
   /** Every line that did not go the short way, before its readings. */
   line?(line: CaptureLine): void;
 }
@@ -52,8 +52,9 @@ export class CaptureWalk {
     const before = this.count;
     const { quick } = this.reader;
     while (this.count - before < most && (this.at < this.end || this.turn())) {
+      if (quick && passing && this.run(quick, passing)) continue;
       this.count++;
-      if (!quick || !this.short(quick, passing)) this.long();
+      if (!quick || !this.short(quick, passing !== undefined)) this.long();
     }
     return this.count - before;
   }
@@ -67,27 +68,31 @@ export class CaptureWalk {
     return true;
   }
 
-  private short(quick: Quick, passing: WalkEvents['passing']): boolean {
+  private run(quick: Quick, passing: NonNullable<WalkEvents['passing']>): boolean {
+    const run = quick.run(this.head, this.piece, this.at, this.end, passing.paces);
+    if (run === undefined) return false;
+    this.count += 1 + run.further;
+    this.goOn(quick.end, run.arrived);
+    passing.run(run);
+    return true;
+  }
+
+  /** `more`: those behind it may go in a run. */
+  private short(quick: Quick, more: boolean): boolean {
     const { head, piece } = this;
     const from = head.read(piece, this.at);
     if (from < 0) return false;
-    if (passing) {
-      const found = quick.passing(head.at, piece, from);
-      if (found === undefined) return false;
-      this.goOn(quick.end);
-      passing(found);
-      return true;
-    }
     const reading = quick.status(head.at, piece, from);
     if (reading === undefined) return false;
-    this.goOn(quick.end);
+    if (more) quick.learn(piece, from);
+    this.goOn(quick.end, head.at);
     this.events.reading(reading);
     return true;
   }
 
-  private goOn(end: number): void {
+  private goOn(end: number, arrived: number): void {
     this.at = end + 1;
-    if (this.head.at > this.lastAt) this.lastAt = this.head.at;
+    if (arrived > this.lastAt) this.lastAt = arrived;
   }
 
   private long(): void {

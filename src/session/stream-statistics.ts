@@ -1,10 +1,13 @@
-import type { Reading, UnreadableWhy } from '../model/reading.ts';
+import type { Reading, StatusReading, UnreadableWhy } from '../model/reading.ts';
 import type { StreamFacts } from '../model/session-facts.ts';
 import { ms } from '../model/units.ts';
-import type { Passing } from '../transport/stream/decoder.ts';
+import type { Run } from '../transport/stream/decoder.ts';
+import { longestPace } from '../transport/stream/quick-run.ts';
 
 /** Counts over a whole session in bounded memory: periods are counted in tenths of a millisecond. */
 export class StreamStatistics {
+  /** How often each whole period in ms came within runs. */
+  readonly paces = new Uint32Array(longestPace + 1);
   private readonly periods = new Map<number, number>();
   /** Segment and time of the report before; -1 where there is none. */
   private segment = -1;
@@ -13,10 +16,6 @@ export class StreamStatistics {
   private lost = 0;
   private gaps = 0;
   private restarts = 0;
-  private longest = 0;
-  /** The present period and how often it came since it is that. */
-  private tenths = 0;
-  private count = 0;
   private readonly unreadable: Partial<Record<UnreadableWhy, number>> = {};
   private inputs: readonly string[] = [];
   private axes: readonly string[] = [];
@@ -44,17 +43,24 @@ export class StreamStatistics {
     }
   }
 
+  /** Statuses one behind the other; the paces of all behind the first stand in `paces` already. */
+  run(run: Run): void {
+    this.report(run);
+    this.reports += run.further;
+    this.at = run.lastAt;
+  }
+
   facts(lines: number): StreamFacts {
-    this.keepCount();
     const { inputs, axes, reports, lost, gaps, restarts, unreadable } = this;
-    const periods = [...this.periods.values()].reduce((total, count) => total + count, 0);
+    const counted = this.counted();
+    const longest = counted.at(-1);
     return {
       inputs,
       axes,
       lines,
       reports,
-      median: periods > 0 ? ms(this.middlePeriod(periods)) : undefined,
-      longest: periods > 0 ? ms(this.longest) : undefined,
+      median: longest && ms(middle(counted) / 10),
+      longest: longest && ms(longest.tenths / 10),
       lost,
       gaps,
       restarts,
@@ -62,36 +68,38 @@ export class StreamStatistics {
     };
   }
 
-  /** A status, of which no more needs to be known. */
-  report(passing: Passing): void {
+  private report({ segment, at, lost }: Pick<StatusReading, 'segment' | 'at' | 'lost'>): void {
     this.reports++;
-    this.lost += passing.lost;
-    const { segment, at } = this;
-    this.segment = passing.segment;
-    this.at = passing.at;
-    if (segment !== passing.segment) return;
-    const tenths = Math.round((passing.at - at) * 10);
-    // Most often the period is the one before; a Map is asked only when it changes.
-    if (tenths !== this.tenths) {
-      this.keepCount();
-      this.tenths = tenths;
-      this.count = 0;
-      this.longest = Math.max(this.longest, tenths / 10);
+    this.lost += lost;
+    if (this.segment === segment) {
+      const tenths = Math.round((at - this.at) * 10);
+      this.periods.set(tenths, (this.periods.get(tenths) ?? 0) + 1);
     }
-    this.count++;
+    this.segment = segment;
+    this.at = at;
   }
 
-  private keepCount(): void {
-    if (this.count > 0) this.periods.set(this.tenths, (this.periods.get(this.tenths) ?? 0) + this.count);
-    this.count = 0;
+  /** How often each period came, the shortest first. */
+  private counted(): readonly Counted[] {
+    const all = new Map(this.periods);
+    for (const [pace, count] of this.paces.entries())
+      if (count > 0) all.set(pace * 10, (all.get(pace * 10) ?? 0) + count);
+    return [...all].map(([tenths, count]) => ({ tenths, count })).sort((a, b) => a.tenths - b.tenths);
   }
+}
 
-  private middlePeriod(total: number): number {
-    let passed = 0;
-    for (const [tenths, count] of [...this.periods].sort(([a], [b]) => a - b)) {
-      passed += count;
-      if (passed * 2 >= total) return tenths / 10;
-    }
-    return 0;
+interface Counted {
+  readonly tenths: number;
+  readonly count: number;
+}
+
+/** The period that half of all do not exceed, in tenths of a millisecond. */
+function middle(counted: readonly Counted[]): number {
+  const total = counted.reduce((sum, { count }) => sum + count, 0);
+  let passed = 0;
+  for (const { tenths, count } of counted) {
+    passed += count;
+    if (passed * 2 >= total) return tenths;
   }
+  return 0;
 }

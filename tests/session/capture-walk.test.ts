@@ -8,101 +8,13 @@ import { CaptureFile } from '../../src/session/capture-file.ts';
 import { CaptureWalk } from '../../src/session/capture-walk.ts';
 import { sha256 } from '../../src/session/folder.ts';
 import { StreamReader } from '../../src/session/stream-reader.ts';
-import { sumDigits } from '../../src/transport/stream/checksum.ts';
-import type { Passing } from '../../src/transport/stream/decoder.ts';
+import { StreamStatistics } from '../../src/session/stream-statistics.ts';
+import type { Run } from '../../src/transport/stream/decoder.ts';
 import { captureReader } from '../transport/capture-reader.ts';
+import { captureOf, framed, step } from './drawn-capture.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'walked-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-const framed = (body: string) => `$${body}*${sumDigits(body)}`;
-
-/** What may happen to a stream, one step after the other; most steps are a report. */
-const step = fc.oneof(
-  { weight: 60, arbitrary: fc.record({ do: fc.constant('report' as const), shown: fc.nat(7) }) },
-  { weight: 3, arbitrary: fc.record({ do: fc.constant('flip' as const), at: fc.nat(200), bit: fc.nat(7) }) },
-  { weight: 2, arbitrary: fc.record({ do: fc.constant('drop' as const), at: fc.nat(200) }) },
-  { weight: 2, arbitrary: fc.record({ do: fc.constant('twins' as const), at: fc.nat(60) }) },
-  {
-    weight: 6,
-    arbitrary: fc.record({
-      do: fc.constantFrom(
-        'repeat' as const,
-        'jump' as const,
-        'restart' as const,
-        'edge' as const,
-        'volts' as const,
-        'declare' as const,
-        'other' as const,
-        'bare' as const,
-        'short' as const,
-        'cut' as const,
-        'escape' as const,
-        'gap' as const,
-        'opening' as const,
-        'sent' as const,
-        'spoilt' as const,
-        'long' as const,
-      ),
-    }),
-  },
-);
-type Step = typeof step extends fc.Arbitrary<infer T> ? T : never;
-
-/** A capture as a controller with three inputs and two axes would leave it behind. */
-function captureOf(steps: readonly Step[], start: number): string {
-  let [time, seq, clock] = [start, 65_530, 2 ** 32 - 400];
-  let last = '';
-  const lines: string[] = ['0.000 opening port'];
-  const say = (text: string, kind = 'rx') => lines.push(`${time.toFixed(3)} ${kind} ${text}`);
-  const report = (shown: number, place = '1.250,-0.5') => {
-    seq = (seq + 1) % 65_536;
-    clock = (clock + 7) % 2 ** 32;
-    const bits = shown.toString(2).padStart(3, '0');
-    const levels = bits.replaceAll('1', 'H').replaceAll('0', 'L');
-    const activity = ['still', 'moving', 'homing', 'fault', ''][shown % 5] ?? '';
-    last = framed(`PTWRS,${seq},${clock},${activity},${levels},${bits}${place && `,${place}`}`);
-    return last;
-  };
-  const spoil = (text: string, at: number, bit: number) => {
-    const i = at % text.length;
-    const code = (text.charCodeAt(i) ^ (1 << bit)) & 0x7f;
-    const byte =
-      code < 0x20 || code === 0x5c || code === 0x7f
-        ? `\\x${code.toString(16).padStart(2, '0')}`
-        : String.fromCharCode(code);
-    return text.slice(0, i) + byte + text.slice(i + 1);
-  };
-  say(framed('PTWRD,1,mm,XY,one two three'));
-  for (const each of steps) {
-    time += 7.013;
-    if (each.do === 'report') say(report(each.shown, `${(seq % 40) / 8},-0.000`));
-    if (each.do === 'flip') say(spoil(report(1), each.at, each.bit));
-    // The sum stays right: only what is in it can tell.
-    if (each.do === 'twins') say(spoil(spoil(report(1), each.at, 1), each.at + 3, 1));
-    if (each.do === 'drop') say(report(2).slice(0, each.at % 40) + last.slice((each.at % 40) + 1));
-    if (each.do === 'repeat') say(last);
-    if (each.do === 'jump') seq = (seq + 300) % 65_536;
-    if (each.do === 'restart') [seq, clock] = [0, 5];
-    if (each.do === 'edge') {
-      seq = (seq + 1) % 65_536;
-      say(framed(`PTWRE,${seq},${(clock * 1000) % 2 ** 32},1,H`));
-    }
-    if (each.do === 'volts') say(framed(`PTWRA,${clock},5000,,12`));
-    if (each.do === 'declare') say(framed('PTWRD,1,mm,XY,one two three'));
-    if (each.do === 'other') say(framed('PTWRD,1,inch,XY,one two four'));
-    if (each.do === 'bare') say(report(3, ''));
-    if (each.do === 'short') say(report(3, '1.5'));
-    if (each.do === 'cut') say(report(4).slice(0, 30), 'rx+9');
-    if (each.do === 'escape') say('\\x00\\x5c');
-    if (each.do === 'gap') say('gone', 'gap');
-    if (each.do === 'opening') say('port', 'opening');
-    if (each.do === 'sent') say('$PTWRQ*50\\x0d\\x0a', 'tx');
-    if (each.do === 'spoilt') lines.push('7.00 rx spoilt');
-    if (each.do === 'long') say('x'.repeat(300_000));
-  }
-  return lines.map((line) => `${line}\n`).join('');
-}
 
 function walked(text: string, atOnce: number) {
   const path = join(folder, 'capture.log');
@@ -118,23 +30,37 @@ function walked(text: string, atOnce: number) {
   return { readings, slow, count: walk.count, lastAt: walk.lastAt, length: file.length, hash: file.hash() };
 }
 
-/** What is counted on the shortest way, and what is read beside it. */
+/** What is counted on the shortest way, what is read beside it, and how many went in runs. */
 function passed(text: string, after: number) {
   const path = join(folder, 'capture.log');
   writeFileSync(path, text, 'latin1');
-  const counted: unknown[] = [];
-  let short = 0;
-  const told = (each: Passing) => counted.push([each.segment, each.at, each.lost]);
+  const statistics = new StreamStatistics();
+  const beside: Reading[] = [];
+  const runs: Run[] = [];
   const walk = new CaptureWalk(new CaptureFile(path), new StreamReader(), {
-    reading: (reading) => void (reading.kind === 'status' ? told(reading) : counted.push(reading)),
-    passing: (each) => {
-      short++;
-      told(each);
+    reading: (reading) => {
+      statistics.take(reading);
+      if (reading.kind !== 'status') beside.push(reading);
+    },
+    passing: {
+      paces: statistics.paces,
+      run(run) {
+        statistics.run(run);
+        runs.push(run);
+      },
     },
   });
   walk.take(after);
   walk.pass();
-  return { counted, short, count: walk.count, lastAt: walk.lastAt };
+  const inRuns = runs.reduce((sum, { further }) => sum + 1 + further, 0);
+  return {
+    facts: statistics.facts(walk.count),
+    beside,
+    runs,
+    inRuns,
+    count: walk.count,
+    lastAt: walk.lastAt,
+  };
 }
 
 function plodded(text: string) {
@@ -182,20 +108,46 @@ describe('a saved capture', () => {
         fc.constantFrom(0, 1, 20),
         (steps, start, after) => {
           const text = captureOf(steps, start);
-          const { counted, short, count, lastAt } = passed(text, after);
+          const { facts, beside, inRuns, count, lastAt } = passed(text, after);
           const whole = plodded(text);
-          expect(counted).toEqual(
-            whole.readings.map((each) =>
-              each.kind === 'status' ? [each.segment, each.at, each.lost] : each,
-            ),
-          );
+          const statistics = new StreamStatistics();
+          for (const reading of whole.readings) statistics.take(reading);
+          expect(facts).toEqual(statistics.facts(whole.count));
+          expect(beside).toEqual(whole.readings.filter(({ kind }) => kind !== 'status'));
           expect([count, lastAt]).toEqual([whole.count, whole.lastAt]);
           lines += count;
-          passing += short;
+          passing += inRuns;
         },
       ),
       { numRuns: 400, seed: 48 },
     );
     expect(passing).toBeGreaterThan(lines * 0.3);
+  });
+
+  /** Statuses 7 ms apart; from the thirtieth on all are off by so much. */
+  const steady = (count: number, off: { time?: number; seq?: number; ms?: number }) =>
+    Array.from({ length: count }, (_, n) => {
+      const { time = 0, seq = 0, ms = 0 } = n < 30 ? {} : off;
+      const body = `PTWRS,${40_000 + n + seq},${1000 + n * 7 + ms},moving,HLH,101,1.250,-0.500`;
+      return `${(100 + n * 7 + time).toFixed(3)} rx ${framed(body)}\n`;
+    }).join('');
+  const declared = `0.000 rx ${framed('PTWRD,1,mm,XY,one two three')}\n`;
+
+  it.each([
+    ['a report that was lost', { seq: 1 }],
+    ['a report that came twice', { seq: -1 }],
+    ['a clock that went back', { ms: -20 }],
+    ['a clock that ran away', { ms: 2500 }],
+    ['an arrival before the one before', { time: -9 }],
+  ])('ends a run at %s', (_what, off) => {
+    const { runs } = passed(declared + steady(60, off), 5);
+    expect(runs[0]?.lastAt).toBe(1000 + 29 * 7);
+  });
+
+  it('takes a stream that only goes on in one run', () => {
+    const { runs, facts } = passed(declared + steady(60, {}), 5);
+    // The declaration and four statuses were read before.
+    expect(runs.map(({ further }) => 1 + further)).toEqual([60 - 4 - 1]);
+    expect([facts.reports, facts.median, facts.longest]).toEqual([60, 7, 7]);
   });
 });

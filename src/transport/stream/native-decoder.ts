@@ -1,9 +1,10 @@
 import type { GapWhy, Reading, StatusReading, UnreadableWhy } from '../../model/reading.ts';
 import { type Millis, ms } from '../../model/units.ts';
 import { declarations } from './declarations.ts';
-import type { Decoder, Passing } from './decoder.ts';
+import type { Decoder, Quick } from './decoder.ts';
 import { readSentence } from './native-sentences.ts';
 import { type Piece, pieceOf } from './quick-fields.ts';
+import { QuickRun } from './quick-run.ts';
 import { QuickShape } from './quick-shape.ts';
 import { QuickStatus } from './quick-status.ts';
 import { perItem, readingOfEdge, readingOfStatus, readingOfVolts, statusReading } from './reports.ts';
@@ -111,25 +112,16 @@ export function nativeDecoder(): Decoder {
   const shape = new QuickShape();
   /** The declaration that the shape agrees with. */
   let shaped: ReturnType<typeof declarations>['current'];
-  const passed = { segment: 0, at: ms(0), lost: 0 };
+  const quickRun = new QuickRun(shape, clock);
   /** Where the line ended that was read last. */
   let end = 0;
 
-  const passing = (arrived: Millis, piece: Piece, from: number): Passing | undefined => {
-    if (shaped !== book.current || held.length > 0 || !shape.read(piece, from)) {
-      const reading = quickly(arrived, piece, from);
-      if (reading === undefined) return undefined;
-      shaped = book.current;
-      shape.learn(piece, from, status.star, status.inputsAt, status.inputsEnd);
-      return reading;
-    }
-    const lost = clock.next(shape.seq, shape.ms, arrived);
-    if (lost < 0) return undefined;
-    end = shape.end;
-    passed.segment = segment;
-    passed.at = clock.now;
-    passed.lost = lost;
-    return passed;
+  const run: Quick['run'] = (head, piece, line, to, paces) => {
+    if (shaped === undefined || shaped !== book.current || held.length > 0) return undefined;
+    if (!quickRun.take(head, piece, line, to, paces)) return undefined;
+    end = quickRun.end;
+    const { at, lost, further, arrived } = quickRun;
+    return { segment, at, lost, further, arrived, lastAt: clock.now };
   };
 
   const asPiece = (text: string): Piece => {
@@ -142,7 +134,11 @@ export function nativeDecoder(): Decoder {
   return {
     quick: {
       status: quickly,
-      passing,
+      learn(piece, from) {
+        shaped = book.current;
+        shape.learn(piece, from, status.star, status.inputsAt, status.inputsEnd);
+      },
+      run,
       get end() {
         return end;
       },

@@ -27,11 +27,21 @@ export interface Steps {
   }): Taken;
   /** For a status that follows, what `take` does, sooner: how many were lost before it; its time is `now`. -1 where it goes to `take`. */
   next(seq: number, clock: number, arrived: Millis): number;
+  /** Statuses came behind the one that `next` was asked about, each with the sequence that is next and no clock that went back: the last two of them all. */
+  followed(before: Counted, last: Counted): void;
   /** Time of the report that was believed last. */
   readonly now: Millis;
   /** Where on the continuous clock a value of the ms clock lies that has no sequence of its own; undefined where it fits nowhere. */
   place(clock: number, arrived: Millis): Millis | undefined;
   reset(): void;
+}
+
+/** What a status counts, and when it arrived. */
+export interface Counted {
+  readonly seq: number;
+  /** ms, wrapped at 2^32. */
+  readonly ms: number;
+  readonly arrived: Millis;
 }
 
 export type Taken =
@@ -46,6 +56,14 @@ interface Mark {
   time: number;
   arrived: Millis;
 }
+
+/** Of a status whose clock has not been round since the one before. */
+const markOf = ({ seq, ms, arrived }: Counted): Mark => ({
+  kind: 'status',
+  seq,
+  time: ms * unit.status,
+  arrived,
+});
 
 const sequenceTurn = 2 ** 16;
 /** A turn of each clock, in us. */
@@ -147,6 +165,10 @@ export function steps(): Steps {
       mark.arrived = arrived;
       doubted = undefined;
       return lost;
+    },
+    followed(one, two) {
+      before = markOf(one);
+      last = markOf(two);
     },
     get now() {
       return ms((last?.time ?? 0) / 1000);
