@@ -1,2 +1,5 @@
 #!/usr/bin/env node
-import '../dist/bundle/main.js';
+const { join } = require('node:path');
+const { load } = require('./kept-code.js');
+
+load(join(__dirname, '../dist/bundle/main.js'));

@@ -1,8 +1,11 @@
 // What tsc left in dist, once more in dist/bundle, with the packages it imports, in few files: to open half a thousand of them takes longer
 // than most commands do. Packages with a native part, or that look for files of their own, stay where they are. bin/tellwire.js runs it.
-import { rmSync } from 'node:fs';
+// Beside each file that a replay of the demo needs lies the code that the engine made of it, which bin/kept-code.js takes up.
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { rolldown } from 'rolldown';
-import { inRoot } from './readiness.mjs';
+import { inRoot, run } from './readiness.mjs';
 
 const out = inRoot('dist', 'bundle');
 rmSync(out, { recursive: true, force: true });
@@ -37,17 +40,22 @@ const ofThread = await neededAtOnce(thread);
 const bundle = await bundled({ main, 'survey-thread': thread });
 await bundle.write({
   dir: out,
-  format: 'esm',
+  format: 'cjs',
+  dynamicImportInCjs: false,
   chunkFileNames: '[name]-[hash].js',
   entryFileNames: '[name].js',
   // All that the thread needs in one file, and nothing else in it.
-  codeSplitting: {
-    groups: [
-      {
-        name: 'capture',
-        test: (id) => ofThread.has(id),
-      },
-    ],
-  },
+  codeSplitting: { groups: [{ name: 'capture', test: (id) => ofThread.has(id) }] },
 });
 await bundle.close();
+// The project's own files are modules of the other kind.
+writeFileSync(join(out, 'package.json'), '{ "type": "commonjs" }\n');
+
+const work = mkdtempSync(join(tmpdir(), 'tellwire-bundle-'));
+try {
+  const session = join(work, 'session');
+  run(process.execPath, [inRoot('dist', 'console', 'demo.js'), '--out', session], {}, 'ignore');
+  run(process.execPath, [inRoot('scripts', 'keep-code.mjs'), session], {}, 'ignore');
+} finally {
+  rmSync(work, { recursive: true, force: true });
+}

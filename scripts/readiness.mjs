@@ -17,11 +17,11 @@ const changedIn = (folder) =>
     .map((entry) => changed(join(entry.parentPath ?? entry.path, entry.name)))
     .reduce((latest, each) => Math.max(latest, each), changed(folder));
 
-/** Runs a program in the project's folder with its output where ours goes; its exit code, 1 where it could not run or was ended by a signal. */
-export function run(program, args, env = {}) {
+/** Runs a program in the project's folder with its output where ours goes, or `output` says; its exit code, 1 where it could not run or was ended by a signal. */
+export function run(program, args, env = {}, output = 'inherit') {
   const { status, error } = spawnSync(program, args, {
     cwd: root,
-    stdio: 'inherit',
+    stdio: output,
     env: { ...process.env, ...env },
   });
   if (error) process.stderr.write(`${program} could not be run: ${error.message}\n`);
@@ -51,7 +51,9 @@ export function build() {
     changedIn(inRoot('src')),
     changed(inRoot('tsconfig.json')),
     changed(inRoot('tsconfig.build.json')),
+    changedIn(inRoot('bin')),
     changed(inRoot('scripts', 'bundle.mjs')),
+    changed(inRoot('scripts', 'keep-code.mjs')),
   );
   if (built > sources) return 0;
   process.stdout.write('Building (tsc, rolldown).\n');

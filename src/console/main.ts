@@ -21,4 +21,4 @@ function beginReplay(session: string): void {
   import('./run-replay.ts').catch(() => {});
 }
 
-await main(process.argv.slice(2));
+void main(process.argv.slice(2));

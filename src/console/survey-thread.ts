@@ -12,4 +12,4 @@ async function surveyed(folder: string) {
   return surveyFolder(folder);
 }
 
-parentPort?.postMessage(await surveyed(String(workerData)));
+void surveyed(String(workerData)).then((survey) => parentPort?.postMessage(survey));

@@ -14,10 +14,11 @@ export class QuickShape {
   /** From the `$` up to the star; 0: nothing was read yet. */
   private length = 0;
   private words = 0;
-  /** Two for each word: what stood there, with a zero for each digit, and what makes a wrong byte show in its high half. */
-  private readonly plan = new Int32Array(2 * mostWords);
-  /** XOR of the first of them. */
-  private planSum = 0;
+  /** For each word: what stood there, with a zero for each digit, and what makes a wrong byte show in its high half. */
+  private readonly stood = new Int32Array(mostWords);
+  private readonly shows = new Int32Array(mostWords);
+  /** XOR of all that stood. */
+  private stoodSum = 0;
   /** Bits of the last word that belong to it. */
   private tail = 0;
   private seqEnd = 0;
@@ -30,7 +31,7 @@ export class QuickShape {
     this.tail = tails[this.length & 3] ?? 0;
     this.seqEnd = bytes.indexOf(COMMA, from + 7) - from;
     this.msEnd = inputs - 1 - from;
-    this.planSum = 0;
+    this.stoodSum = 0;
     for (let word = 0; word < this.words; word++) {
       let [stood, shows] = [0, 0];
       for (let i = 0, at = from + 4 * word; i < 4 && at < star; i++, at++) {
@@ -39,8 +40,9 @@ export class QuickShape {
         stood |= (free ? ZERO : byte) << (8 * i);
         shows |= (free ? MORE_THAN_NINE : MORE_THAN_NONE) << (8 * i);
       }
-      this.plan.set([stood, shows], 2 * word);
-      this.planSum ^= stood;
+      this.stood[word] = stood;
+      this.shows[word] = shows;
+      this.stoodSum ^= stood;
     }
   }
 
@@ -48,16 +50,19 @@ export class QuickShape {
   read({ bytes, words }: Piece, from: number): boolean {
     const star = from + this.length;
     if (this.length === 0 || bytes[star] !== STAR || bytes[star + 3] !== LF) return false;
-    const { plan, words: count } = this;
-    const last = 2 * count - 2;
-    let sum = this.planSum;
+    const { stood, shows } = this;
+    const last = this.words - 1;
+    let sum = this.stoodSum;
     let wrong = 0;
-    for (let i = 0, at = from; i <= last; i += 2, at += 4) {
-      let differs = words.getInt32(at, true) ^ (plan[i] ?? 0);
-      if (i === last) differs &= this.tail;
-      wrong |= differs | (differs + (plan[i + 1] ?? 0));
+    let at = from;
+    for (let i = 0; i < last; i++, at += 4) {
+      const differs = words.getInt32(at, true) ^ (stood[i] ?? 0);
+      wrong |= differs | (differs + (shows[i] ?? 0));
       sum ^= differs;
     }
+    const differs = (words.getInt32(at, true) ^ (stood[last] ?? 0)) & this.tail;
+    wrong |= differs | (differs + (shows[last] ?? 0));
+    sum ^= differs;
     if ((wrong & HIGH_HALVES) !== 0) return false;
     sum ^= sum >>> 16;
     // The `$` is no part of the sum.
