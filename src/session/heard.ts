@@ -1,4 +1,4 @@
-import { type State, sameState, sampleOfEdge, stateIn } from '../diagnose/signal/track.ts';
+import { type State, sameState, sampleOfEdge, stateIn, tellsTheSame } from '../diagnose/signal/track.ts';
 import type { Reading, StatusReading } from '../model/reading.ts';
 import type { Heard } from './operator.ts';
 
@@ -26,7 +26,7 @@ export class EdgeListener {
   private isAsBefore(status: StatusReading): boolean {
     const { last } = this;
     this.last = status;
-    return last?.inputs === status.inputs && last.levels === status.levels && last.active === status.active;
+    return last !== undefined && tellsTheSame(last, status);
   }
 
   private put(input: string, { level, active }: State, { arrived }: Reading): readonly Heard[] {

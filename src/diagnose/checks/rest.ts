@@ -8,6 +8,7 @@ import { flickerAtRest, rowAttempts } from '../limits.ts';
 import { type Latest, put, refusal } from '../procedures/asking.ts';
 import { switchesAsked } from '../scope/switches-asked.ts';
 import { changes } from '../signal/excursion.ts';
+import { movers } from '../signal/movers.ts';
 import { resolutionOf } from '../signal/resolution.ts';
 import { traceOf } from '../signal/trace.ts';
 import { inputsOf, type State, track } from '../signal/track.ts';
@@ -43,7 +44,7 @@ function* gather(scene: Scene): Procedure<RestItem> {
 
 /** A single change of a single input: a hand that was not yet off. Looked at once more before it is called flicker. */
 function isOneLateHand({ window }: Ended): boolean {
-  const edges = inputsOf(window).map((input) => changes(track(window, input)).length);
+  const edges = [...movers(window)].map((input) => changes(track(window, input)).length);
   return (
     edges.some((count) => count > 0 && count < flickerAtRest) && edges.every((count) => count < flickerAtRest)
   );

@@ -2,7 +2,7 @@ import type { InputName } from '../../model/machine.ts';
 import type { Window } from '../../model/procedure.ts';
 import type { EdgeReading, StatusReading } from '../../model/reading.ts';
 import type { Millis, Mm } from '../../model/units.ts';
-import { type State, stateIn } from '../signal/track.ts';
+import { type State, stateIn, tellsTheSame } from '../signal/track.ts';
 import { exactly, type Interval, spanning } from './interval.ts';
 import type { Motion } from './motion.ts';
 import { placeAt } from './place.ts';
@@ -48,7 +48,7 @@ export function inputEdges(
     if (reading.kind === 'edge' && reading.input === input) stamps.push(reading);
     if (reading.kind === 'gap') [before, stamps] = [undefined, []];
     if (reading.kind !== 'status') continue;
-    if (before && tellsTheSame(before, reading)) {
+    if (before && before.segment === reading.segment && tellsTheSame(before, reading)) {
       before = reading;
       stamps = [];
       continue;
@@ -71,13 +71,6 @@ export function inputEdges(
   }
   return edges;
 }
-
-/** A stream whose inputs stand still hands over the same lists again. */
-const tellsTheSame = (before: StatusReading, now: StatusReading): boolean =>
-  before.segment === now.segment &&
-  before.inputs === now.inputs &&
-  before.levels === now.levels &&
-  before.active === now.active;
 
 function edgeBetween(
   before: StatusReading,

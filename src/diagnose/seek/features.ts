@@ -104,11 +104,10 @@ export const featureNames = Object.keys(meansOf) as readonly Feature[];
 /** Whether what was observed is among what a pattern allows. */
 export function fits(features: Features, pattern: Pattern): boolean {
   return featureNames.every((name) => {
-    const [value, allowed]: [string | undefined, readonly string[] | undefined] = [
-      features[name],
-      pattern[name],
-    ];
-    return value === undefined || allowed === undefined || allowed.includes(value);
+    const value: string | undefined = features[name];
+    if (value === undefined) return true;
+    const allowed: readonly string[] | undefined = pattern[name];
+    return allowed === undefined || allowed.includes(value);
   });
 }
 

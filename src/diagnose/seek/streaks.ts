@@ -1,7 +1,7 @@
 import type { InputName } from '../../model/machine.ts';
 import type { StatusReading } from '../../model/reading.ts';
 import { conditionOf } from '../motion/edges.ts';
-import { stateIn } from '../signal/track.ts';
+import { stateIn, tellsTheSame } from '../signal/track.ts';
 import type { SeekExpectation } from './expectation.ts';
 import { ownTripWithin } from './limits.ts';
 
@@ -15,6 +15,9 @@ export class Streaks {
   private readonly watched: readonly InputName[];
   private readonly otherAxes: readonly string[];
   private reports = 0;
+  private before: StatusReading | undefined;
+  /** Those that the last report shows so. */
+  private operated: readonly InputName[] = [];
 
   constructor(expected: SeekExpectation) {
     this.expected = expected;
@@ -25,15 +28,24 @@ export class Streaks {
 
   take(report: StatusReading): void {
     this.reports++;
-    const { others, rest } = this.expected;
     for (const axis of this.otherAxes) this.follow(report, axis);
-    for (const input of this.watched) {
-      const isOperated = conditionOf(stateIn(report, input), rest[input]) === 'operated';
-      this.lengths.set(input, isOperated ? this.of(input) + 1 : 0);
-      if (!isOperated) this.excused.delete(input);
-    }
-    for (const { input, axis } of others)
+    if (!this.before || !tellsTheSame(this.before, report)) this.look(report);
+    this.before = report;
+    if (this.operated.length === 0) return;
+    for (const input of this.operated) this.lengths.set(input, this.of(input) + 1);
+    for (const { input, axis } of this.expected.others)
       if (this.of(input) > 0 && axis !== undefined && this.isMoving(axis)) this.excused.add(input);
+  }
+
+  private look(report: StatusReading): void {
+    const { rest } = this.expected;
+    const isOperated = (input: InputName) => conditionOf(stateIn(report, input), rest[input]) === 'operated';
+    this.operated = this.watched.filter(isOperated);
+    for (const input of this.watched)
+      if (!this.operated.includes(input)) {
+        this.lengths.delete(input);
+        this.excused.delete(input);
+      }
   }
 
   of(input: InputName): number {

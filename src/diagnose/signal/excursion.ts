@@ -2,6 +2,7 @@ import type { InputName } from '../../model/machine.ts';
 import type { Window } from '../../model/procedure.ts';
 import { type Millis, ms } from '../../model/units.ts';
 import { fingersAtFastest } from '../limits.ts';
+import { movers } from './movers.ts';
 import { agree, inputsOf, knownAfter, type Sample, type State, track } from './track.ts';
 
 /** How one input left its level in a window, from the level it had when the ask was put. */
@@ -75,8 +76,9 @@ function isLevelOnly(samples: readonly Sample[], rest: State): boolean {
 
 /** Every input that moved in a window, in the order they first moved; `deaf` ones are left out. */
 export function excursions(window: Window, deaf: readonly InputName[] = []): readonly Excursion[] {
+  const moved = movers(window);
   return inputsOf(window)
-    .filter((input) => !deaf.includes(input))
+    .filter((input) => moved.has(input) && !deaf.includes(input))
     .flatMap((input) => excursionOf(track(window, input), input) ?? [])
     .sort((a, b) => a.firstAt - b.firstAt);
 }

@@ -41,6 +41,10 @@ export function stateIn(status: StatusReading, input: InputName): State | undefi
   return { level: status.levels[index] ?? '?', active: status.active[index] ?? '?' };
 }
 
+/** Nothing about any input is new: a stream whose inputs stand still hands over the same lists again. */
+export const tellsTheSame = (before: StatusReading, now: StatusReading): boolean =>
+  before.levels === now.levels && before.active === now.active && before.inputs === now.inputs;
+
 /** An edge tells the level only; the active bit stays what the last report said. */
 export function sampleOfEdge(edge: EdgeReading, before: State | undefined): Sample {
   const { arrived, at, segment, level } = edge;
