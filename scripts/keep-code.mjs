@@ -2,7 +2,16 @@
 import { createRequire } from 'node:module';
 import { inRoot } from './readiness.mjs';
 
-const { load, keep } = createRequire(import.meta.url)(inRoot('bin', 'kept-code.js'));
+const require = createRequire(import.meta.url);
+const { load, keep } = require(inRoot('bin', 'kept-code.js'));
+
+// Code is kept for the flags at that moment, and taken up under those at the start.
+const engine = require('node:v8');
+const { setFlagsFromString } = engine;
+engine.setFlagsFromString = (flag) => {
+  if (!flag.startsWith('--interrupt-budget')) setFlagsFromString(flag);
+};
+
 process.argv = [process.execPath, inRoot('bin', 'tellwire.js'), 'replay', ...process.argv.slice(2)];
 process.on('exit', keep);
 load(inRoot('dist', 'bundle', 'main.js'));

@@ -5,7 +5,7 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { keepMemorySteady } from '../dist/console/steady-memory.js';
+import { keepMemorySteady } from '../dist/console/engine.js';
 
 /** ms for which this thread had a processor; beside other work the clock on the wall counts that work too. Elsewhere than on Linux that of all threads. */
 function processorTime() {

@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
+import { keepMemorySteady } from './engine.ts';
 import { failureText, toolFailed } from './failure.ts';
 import { runDemo } from './run-demo.ts';
-import { keepMemorySteady } from './steady-memory.ts';
 
 /** What `npm start` runs: the built-in bench, commissioned from beginning to end. */
 async function main(): Promise<void> {

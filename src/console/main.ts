@@ -1,4 +1,4 @@
-import { keepMemorySteady } from './steady-memory.ts';
+import { keepMemorySteady } from './engine.ts';
 import { surveyBeside } from './survey-beside.ts';
 import { toolVersion } from './version.ts';
 

@@ -5,6 +5,7 @@ import { summaryText } from '../report/summary-text.ts';
 import type { CaptureSurvey } from '../session/capture-survey.ts';
 import { replayBeside } from '../session/replay-beside.ts';
 import { writeInPieces } from '../session/session-writer.ts';
+import { workOverLittle } from './engine.ts';
 
 export interface ReplayWishes {
   readonly json: boolean;
@@ -19,6 +20,7 @@ export async function replayed(
   { json, vcd, csv }: ReplayWishes,
   survey: () => Promise<CaptureSurvey>,
 ): Promise<0 | 1 | 2> {
+  workOverLittle();
   const { facts, rulesChanged, parted, signals } = await replayBeside(folder, survey, json);
   // A value change dump and the end of a run on a terminal show nothing of circuits, hash and what a fault may come from.
   const record = buildRecord(facts, { circuits: json });
