@@ -1,13 +1,16 @@
 import { allSwitches } from '../model/machine.ts';
 import type { SessionFacts } from '../model/session-facts.ts';
+import { changesFor, isOpen } from '../report/changes.ts';
 import { searchHint, troubleshootCommand } from '../words/cause/cause-words.ts';
 
-/** For each switch that failed, the exact command that looks for the cause and begins from what this session has shown. */
+/** For each switch that failed and whose mending is not known yet, the exact command that looks for the cause and begins from what this session has shown. */
 export function searchHints(
-  { machine, verdicts }: Pick<SessionFacts, 'machine' | 'verdicts'>,
+  facts: Pick<SessionFacts, 'machine' | 'verdicts'>,
   session: string,
 ): readonly string[] {
-  const failed = allSwitches(machine)
+  const { machine, verdicts } = facts;
+  const changes = changesFor(facts);
+  const open = allSwitches(machine)
     .map(({ subject }) => subject)
     .filter((subject) =>
       verdicts.some(
@@ -16,8 +19,9 @@ export function searchHints(
           each.status === 'failed' &&
           (each.check === 'press' || each.check === 'open-wire'),
       ),
-    );
+    )
+    .filter((subject) => isOpen(changes, subject));
   const isSearched = verdicts.some(({ check }) => check === 'troubleshoot');
-  if (failed.length === 0 || isSearched) return [];
-  return [searchHint, ...failed.map((subject) => `  ${troubleshootCommand(subject, session)}`)];
+  if (open.length === 0 || isSearched) return [];
+  return [searchHint, ...open.map((subject) => `  ${troubleshootCommand(subject, session)}`)];
 }

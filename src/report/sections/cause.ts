@@ -10,12 +10,13 @@ import {
 } from '../../words/cause/cause-words.ts';
 import { listed } from '../../words/figures.ts';
 import { faultWords } from '../../words/wiring/fault-words.ts';
+import { isOpen } from '../changes.ts';
 import { type Block, list, strong, text } from '../document.ts';
 import type { ReportRecord } from '../record.ts';
 import type { VerdictRecord } from '../schema/verdict.ts';
 
-/** What a search came to, with all it rests on; without one, how to begin it for each switch that failed. */
-export function causeBlocks({ verdicts }: ReportRecord): readonly Block[] {
+/** What a search came to, with all it rests on; without one, how to begin it for each switch that failed and whose mending is not known yet. */
+export function causeBlocks({ verdicts, changes }: ReportRecord): readonly Block[] {
   const found = verdicts.flatMap(searched);
   if (found.length > 0) return [text(causeSectionWords.searched), ...found];
   const failed = verdicts.filter(
@@ -23,8 +24,10 @@ export function causeBlocks({ verdicts }: ReportRecord): readonly Block[] {
   );
   const subjects = [...new Set(failed.map(({ subject }) => subject))];
   if (subjects.length === 0) return [text(causeSectionWords.nothingFailed)];
+  const open = subjects.filter((subject) => isOpen(changes, subject));
+  if (open.length === 0) return [text(causeSectionWords.allKnown)];
   // Whoever forges a record writes no command for the one who copies it.
-  const lines = subjects.filter(isSubject).map((subject) => troubleshootCommand(subject, '.'));
+  const lines = open.filter(isSubject).map((subject) => troubleshootCommand(subject, '.'));
   return [
     text(causeSectionWords.notSearched),
     text(causeSectionWords.howTo),

@@ -110,6 +110,8 @@ export const causeSectionWords = {
     'This session tested what works and what does not. What a failure comes from was not looked for: what is possible stands with each switch, and a search finds which it is, by the test that tells most for its minutes first. It begins from what was seen here.',
   howTo:
     'Open a terminal in the folder of this session, the one with journal.ndjson in it, and copy a line. As it stands it lists what to test next; with --port and the port added, the tests are asked for at the machine, one by one.',
+  allKnown:
+    'What each failed switch needs stands under "Changes to make", so no cause has to be looked for. Should a re-test fail all the same, look for one then.',
   nothingFailed: 'No switch failed its press or its open wire, so no cause was looked for.',
 } as const;
 
