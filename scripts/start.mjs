@@ -38,6 +38,7 @@ function start(args) {
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, () => {});
   bench.on('error', (cause) => end(failed, `the bench could not be started: ${cause.message}`));
   bench.on('exit', (code) => {
+    if (code === 0 && args.some((arg) => arg === '--help' || arg === '-h')) return end(0, 'nothing was run.');
     const words = (handsOn ? undefined : handsOff[code ?? failed]) ?? outcome[code ?? failed];
     end(code ?? failed, words ?? 'ended early.');
   });

@@ -1,24 +1,42 @@
 import { parseArgs } from 'node:util';
+import { ToolError } from '../model/tool-error.ts';
 import { keepMemorySteady } from './engine.ts';
 import { failureText, toolFailed } from './failure.ts';
 import { runDemo } from './run-demo.ts';
 
-/** What `npm start` runs: the built-in bench, commissioned from beginning to end. */
-async function main(): Promise<void> {
-  keepMemorySteady();
+const allowed =
+  'Behind `npm start --` may stand --hands-on (press the keys yourself), --out <folder>, --fault <name> (in place of the planted ones; again for more), --no-color.';
+
+function wished() {
   try {
-    const { values } = parseArgs({
+    return parseArgs({
       options: {
         'hands-on': { type: 'boolean', default: false },
         out: { type: 'string' },
         fault: { type: 'string', multiple: true },
         'no-color': { type: 'boolean', default: false },
+        help: { type: 'boolean', short: 'h', default: false },
       },
-    });
+    }).values;
+  } catch (cause) {
+    const [found = ''] = (cause instanceof Error ? cause.message : String(cause)).split('. ');
+    throw new ToolError('wrong-usage', `${found}.`, allowed, cause);
+  }
+}
+
+/** What `npm start` runs: the built-in bench, commissioned from beginning to end. */
+async function main(): Promise<void> {
+  keepMemorySteady();
+  try {
+    const { help, out, fault, ...values } = wished();
+    if (help) {
+      process.stdout.write(`${allowed}\n`);
+      return;
+    }
     process.exitCode = await runDemo({
       handsOn: values['hands-on'],
-      out: values.out,
-      faults: values.fault,
+      out,
+      faults: fault,
       color: !values['no-color'],
     });
   } catch (cause) {
