@@ -174,11 +174,19 @@ export const subjectOf = (ask: AskAction): Subject | undefined =>
 /** How an ask came to its end: the stream showed it, the person answered, its time ran out, or the stream broke off. */
 export type EndedBy = 'seen' | 'answer' | 'time' | 'gap';
 
-export interface AskEnd {
+export type AskEnd = ToldAnswer & {
   readonly by: EndedBy;
-  readonly answer?: Answer;
-  /** The number read off an instrument, in the unit of the ask, where the answer is `value`. */
-  readonly value?: number;
   /** Host clock at which the answer came; watching may have gone on after it. */
   readonly answeredAt?: Millis;
+};
+
+/** What was answered, if anything was; the answer `value` comes with the number read off an instrument, in the unit of the ask, and no other does. */
+export type ToldAnswer =
+  | { readonly answer?: Exclude<Answer, 'value'>; readonly value?: never }
+  | { readonly answer: 'value'; readonly value: number };
+
+/** Answer and number, which are written and typed apart, as one; one without the other is no answer. */
+export function toldAs(answer: Answer | undefined, value: number | undefined): ToldAnswer {
+  if (answer === 'value') return value === undefined ? {} : { answer, value };
+  return answer === undefined ? {} : { answer };
 }

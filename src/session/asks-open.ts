@@ -1,5 +1,5 @@
 import { type AskWatch, watchFor } from '../diagnose/watching.ts';
-import { type Answer, type Ask, type AskEnd, answersTo } from '../model/ask.ts';
+import { type Answer, type Ask, type AskEnd, answersTo, type ToldAnswer, toldAs } from '../model/ask.ts';
 import type { Reading, StatusReading } from '../model/reading.ts';
 import { inMillis, type Millis } from '../model/units.ts';
 
@@ -34,7 +34,7 @@ export class OpenAsk {
   readonly answers: readonly Answer[];
   private readonly from: Millis;
   private readonly watch: AskWatch;
-  private said: { readonly answer: Answer; readonly at: Millis; readonly value?: number } | undefined;
+  private said: (ToldAnswer & { readonly answeredAt: Millis }) | undefined;
 
   constructor(id: number, ask: Ask, from: Millis, lead: StatusReading | undefined) {
     this.id = id;
@@ -55,7 +55,7 @@ export class OpenAsk {
   }
 
   say(answer: Answer, at: Millis, value?: number): void {
-    this.said = { answer, at, ...(value !== undefined && { value }) };
+    this.said = { ...toldAs(answer, value), answeredAt: at };
   }
 
   /** When its time is up; undefined where only an answer ends it. */
@@ -73,18 +73,15 @@ export class OpenAsk {
   /** How it ended by `now`, or undefined while it is open. What the stream shows wins over what was said. */
   endAt(now: Millis): AskEnd | undefined {
     const { said } = this;
-    const value = said?.value === undefined ? {} : { value: said.value };
-    const told = said && { answer: said.answer, answeredAt: said.at, ...value };
-    if (this.watch.seen(now)) return { by: 'seen', ...told };
-    if (said && this.isEnough(said.answer, said.at, now))
-      return { by: 'answer', answer: said.answer, answeredAt: said.at, ...value };
+    if (this.watch.seen(now)) return { by: 'seen', ...said };
+    if (said && this.isEnough(said.answer, said.answeredAt, now)) return { by: 'answer', ...said };
     if (this.deadline !== undefined && now >= this.deadline && !said) return { by: 'time' };
     if (this.ask.action === 'hands-off' && this.deadline !== undefined && now >= this.deadline)
-      return { by: 'time', ...told };
+      return { by: 'time', ...said };
     return undefined;
   }
 
-  private isEnough(answer: Answer, at: Millis, now: Millis): boolean {
+  private isEnough(answer: Answer | undefined, at: Millis, now: Millis): boolean {
     if (answer !== 'done') return true;
     if (this.ask.action === 'hands-off') return false;
     return !watchedAfterDone.includes(this.ask.action) || this.watch.watchedEnough(now, at);

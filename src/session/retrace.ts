@@ -1,4 +1,4 @@
-import type { Answer, Ask } from '../model/ask.ts';
+import { type Answer, type Ask, toldAs } from '../model/ask.ts';
 import { type Millis, ms } from '../model/units.ts';
 import type { Verdict } from '../model/verdict.ts';
 import type { CaptureWalk } from './capture-walk.ts';
@@ -99,8 +99,7 @@ export class Retrace {
     this.open.delete(id);
     const end = {
       by,
-      ...(answer !== undefined && { answer: answer as Answer }),
-      ...(value !== undefined && { value }),
+      ...toldAs(answer as Answer | undefined, value),
       ...(answeredAt !== undefined && { answeredAt: ms(answeredAt) }),
     };
     if (asked.ask.check !== 'resume') this.verdicts.push(...this.course.end(end, ms(at)));

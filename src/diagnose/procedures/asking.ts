@@ -1,4 +1,4 @@
-import type { Answer, Ask } from '../../model/ask.ts';
+import type { Ask } from '../../model/ask.ts';
 import type { Ended, Guard } from '../../model/procedure.ts';
 import type { StatusReading } from '../../model/reading.ts';
 import type { Millis } from '../../model/units.ts';
@@ -9,13 +9,6 @@ import { lastStatus } from '../signal/track.ts';
 /** A piece of a procedure that asks and comes to a result. */
 export type Asking<Result> = Generator<{ readonly ask: Ask; readonly guard?: Guard }, Result, Ended>;
 
-/** How an ask ended, as a procedure reads it: a number goes with the answer `value` and with no other. */
-export type Told = Omit<Ended, 'answer' | 'value'> &
-  (
-    | { readonly answer: 'value'; readonly value: number }
-    | { readonly answer?: Exclude<Answer, 'value'>; readonly value?: never }
-  );
-
 /** What the stream last said, carried from ask to ask. */
 export interface Latest {
   status: StatusReading | undefined;
@@ -25,7 +18,7 @@ export interface Latest {
   period?: Millis | undefined;
 }
 
-export function* put(ask: Ask, latest: Latest, guard?: Guard): Asking<Told> {
+export function* put(ask: Ask, latest: Latest, guard?: Guard): Asking<Ended> {
   const ended = yield guard ? { ask, guard } : { ask };
   latest.period = resolutionOf(ended.window)?.median ?? latest.period;
   if (ended.by !== 'gap') latest.status = lastStatus(ended.window);
@@ -33,13 +26,7 @@ export function* put(ask: Ask, latest: Latest, guard?: Guard): Asking<Told> {
     latest.before = latest.status ?? latest.before;
     latest.status = undefined;
   }
-  return toldBy(ended);
-}
-
-/** Sessions keep answer and number apart; one without the other is no answer. */
-function toldBy({ answer, value, ...rest }: Ended): Told {
-  if (answer === 'value') return value === undefined ? rest : { ...rest, answer, value };
-  return answer === undefined ? rest : { ...rest, answer };
+  return ended;
 }
 
 /** Why an answer leaves a check without its evidence; undefined for "done" and "yes". */

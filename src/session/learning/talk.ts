@@ -1,4 +1,4 @@
-import { type Answer, type AskEnd, answersTo } from '../../model/ask.ts';
+import { type Answer, type AskEnd, answersTo, toldAs } from '../../model/ask.ts';
 import type { Machine } from '../../model/machine.ts';
 import type { Line } from '../../model/reading.ts';
 import { inMillis, type Millis, ms } from '../../model/units.ts';
@@ -89,11 +89,9 @@ export class LearnTalk<Result> {
     this.said = { answer: word, at };
     if (open.step.ask.action === 'hands-off' && word === 'done') return;
     this.timer();
-    if (open.step.meaning === undefined) this.end({ by: 'answer', answer: word, answeredAt: at });
-    else
-      this.timer = this.parts.clock.after(heardOn, () =>
-        this.end({ by: 'answer', answer: word, answeredAt: at }),
-      );
+    const end: AskEnd = { by: 'answer', ...toldAs(word, undefined), answeredAt: at };
+    if (open.step.meaning === undefined) this.end(end);
+    else this.timer = this.parts.clock.after(heardOn, () => this.end(end));
   }
 
   private refuse(found: string): void {
