@@ -71,4 +71,11 @@ describeBuilt('the code that the engine made when the program was built', [], ()
     for (const name of kept()) rmSync(join(bundle, name));
     expect(replay()).toEqual(sound);
   });
+
+  it('is none where nothing was built, and the program says what to do', () => {
+    rmSync(join(work, 'dist'), { recursive: true });
+    const { stdout, stderr, status } = replay();
+    expect([stdout, status]).toEqual(['', 3]);
+    expect(stderr).toMatch(/^tellwire: this copy of the program is not built yet\.\n {2}Try: npm run build/);
+  });
 });
