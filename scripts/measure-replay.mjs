@@ -120,11 +120,15 @@ async function main() {
     const small = memory(long) < 150;
     const steady = memory(long) - memory(short) < 15;
     const answer = (yes) => (yes ? 'yes' : 'NO');
-    console.log(
-      `${times('took')} times as long as readline, ${times('cpu')} times its processor; as fast: ${answer(asFast)}; under 150 MB: ${answer(small)}; memory does not grow with length: ${answer(steady)}`,
-    );
-    // A shorter file than the one the aims are stated for is only printed.
-    if (process.argv[2] === undefined && !(asFast && small && steady)) process.exitCode = 1;
+    const all = `${times('took')} times as long as readline, ${times('cpu')} times its processor`;
+    // What does not grow with the length is nearly all of a short file's time: the aims are stated for the usual one.
+    if (process.argv[2] !== undefined) console.log(`${all}; the aims are stated for 2,000,000 lines`);
+    else {
+      console.log(
+        `${all}; as fast: ${answer(asFast)}; under 150 MB: ${answer(small)}; memory does not grow with length: ${answer(steady)}`,
+      );
+      if (!(asFast && small && steady)) process.exitCode = 1;
+    }
   } finally {
     rmSync(work, { recursive: true, force: true });
   }
