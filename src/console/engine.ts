@@ -9,6 +9,6 @@ export const keepMemorySteady = (): void => setFlagsFromString('--no-allocation-
 /**
  * A replay runs through a great deal of code a few times and through a little of it very often. The engine, left to itself, works over most of
  * it to make it faster, on processors that the replay needs, and the replay is over before that has paid. It is told to wait for what runs
- * four times as long. Code that is kept is good for one set of flags: so this comes when all that replays is loaded.
+ * six times as long. Code that is kept is good for one set of flags: so this comes when all that replays is loaded.
  */
 export const workOverLittle = (): void => setFlagsFromString('--interrupt-budget=400000');
