@@ -51,6 +51,7 @@ await bundle.close();
 // The project's own files are modules of the other kind.
 writeFileSync(join(out, 'package.json'), '{ "type": "commonjs" }\n');
 
+// Whatever fails here costs a later start some time, and no more; a test sees to it that the code is there.
 const work = mkdtempSync(join(tmpdir(), 'tellwire-bundle-'));
 try {
   const session = join(work, 'session');

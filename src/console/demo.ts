@@ -5,7 +5,7 @@ import { failureText, toolFailed } from './failure.ts';
 import { runDemo } from './run-demo.ts';
 
 const allowed =
-  'Behind `npm start --` may stand --hands-on (press the keys yourself), --out <folder>, --fault <name> (in place of the planted ones; again for more), --no-color.';
+  'After `npm start --` you can write --hands-on (you press the keys), --out <folder>, --fault <name> (in place of the faults that are planted; again for more), --no-color.';
 
 function wished() {
   try {

@@ -29,12 +29,6 @@ export function changesFor(facts: Judged): readonly ChangeRecord[] {
   return [...once.values(), ...searched(facts), ...unknown(facts, found)];
 }
 
-/** Whether what has to be changed on a subject is not, or not all, known yet. */
-export function isOpen(changes: readonly ChangeRecord[], subject: string): boolean {
-  const own = changes.filter((change) => change.subject === subject);
-  return own.length === 0 || own.some(({ what }) => what === 'cause');
-}
-
 function withChanges({ verdicts, machine }: Judged): readonly Found[] {
   const found = verdicts.flatMap(({ findings, subject, check }) =>
     findings.map((finding) => ({ finding, subject, check })),

@@ -10,21 +10,18 @@ import {
 } from '../../words/cause/cause-words.ts';
 import { listed } from '../../words/figures.ts';
 import { faultWords } from '../../words/wiring/fault-words.ts';
-import { isOpen } from '../changes.ts';
 import { type Block, list, strong, text } from '../document.ts';
 import type { ReportRecord } from '../record.ts';
 import type { VerdictRecord } from '../schema/verdict.ts';
+import { failedSwitches, toSearch } from '../to-search.ts';
 
 /** What a search came to, with all it rests on; without one, how to begin it for each switch that failed and whose mending is not known yet. */
 export function causeBlocks({ verdicts, changes }: ReportRecord): readonly Block[] {
   const found = verdicts.flatMap(searched);
   if (found.length > 0) return [text(causeSectionWords.searched), ...found];
-  const failed = verdicts.filter(
-    ({ check, status }) => status === 'failed' && (check === 'press' || check === 'open-wire'),
-  );
-  const subjects = [...new Set(failed.map(({ subject }) => subject))];
-  if (subjects.length === 0) return [text(causeSectionWords.nothingFailed)];
-  const open = subjects.filter((subject) => isOpen(changes, subject));
+  const failed = failedSwitches(verdicts);
+  if (failed.length === 0) return [text(causeSectionWords.nothingFailed)];
+  const open = toSearch(failed, changes);
   if (open.length === 0) return [text(causeSectionWords.allKnown)];
   // Whoever forges a record writes no command for the one who copies it.
   const lines = open.filter(isSubject).map((subject) => troubleshootCommand(subject, '.'));
