@@ -150,4 +150,17 @@ describe('a saved capture', () => {
     expect(runs.map(({ further }) => 1 + further)).toEqual([60 - 4 - 1]);
     expect([facts.reports, facts.median, facts.longest]).toEqual([60, 7, 7]);
   });
+
+  it('knows the last two reports of a run: a single clock that was wrong at its end ends nothing', () => {
+    const good = steady(60, {}).split('\n');
+    const ahead = steady(60, { ms: 1000 }).split('\n');
+    const text = declared + good.with(30, ahead[30] ?? '').join('\n');
+    const whole = new StreamStatistics();
+    for (const reading of plodded(text).readings) whole.take(reading);
+    const { facts, runs } = passed(text, 5);
+    // The wrong one, of number 30, still goes on from the one before; the next is read at length, and the others go on from it.
+    expect(runs.map(({ further }) => 1 + further)).toEqual([30 - 4, 60 - 32]);
+    expect(facts).toEqual(whole.facts(61));
+    expect([facts.restarts, facts.unreadable]).toEqual([0, {}]);
+  });
 });

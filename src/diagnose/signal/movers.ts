@@ -30,12 +30,10 @@ function moversIn({ lead, readings }: Window): ReadonlySet<InputName> {
 
 function addDifferent(found: Set<InputName>, before: StatusReading, now: StatusReading): void {
   if (tellsTheSame(before, now)) return;
-  if (before.inputs !== now.inputs) for (const input of before.inputs) found.add(input);
+  if (before.inputs !== now.inputs) {
+    for (const input of [...before.inputs, ...now.inputs]) found.add(input);
+    return;
+  }
   for (const [i, input] of now.inputs.entries())
-    if (
-      before.inputs !== now.inputs ||
-      before.levels[i] !== now.levels[i] ||
-      before.active[i] !== now.active[i]
-    )
-      found.add(input);
+    if (before.levels[i] !== now.levels[i] || before.active[i] !== now.active[i]) found.add(input);
 }
