@@ -34,7 +34,10 @@ function measured(name, file) {
   return { said, ...JSON.parse(output[3]) };
 }
 
-/** A session of the bench, its capture gone on with as a machine at work would: moving, with an input changing now and then. */
+/**
+ * A session of the bench, its capture gone on with as a machine at work would: moving to both sides of its zero, reports that come a little
+ * sooner or later, an input changing and a line damaged now and then, a declaration every five seconds.
+ */
 function longSession(folder, lines) {
   const demo = fileURLToPath(new URL('../dist/console/demo.js', import.meta.url));
   spawnSync(process.execPath, [demo, '--out', folder], { stdio: 'ignore' });
@@ -54,9 +57,15 @@ function longSession(folder, lines) {
   const fields = last.slice(last.indexOf('$')).split('*')[0].split(',');
   const [rest, on] = [[...fields[4]], [...fields[5]]];
   const place = fields.slice(6).map(Number);
+  const declaration = kept.match(/\$PTWRD,.*/)[0];
   for (let i = kept.split('\n').length - 1; i < lines; i++) {
-    time += 7;
-    clock += 7;
+    const pace = 6 + ((i * i) % 3);
+    time += pace + ((i * 7) % 19) / 20 - 0.45;
+    clock += pace;
+    if (i % 714 === 0) {
+      text.push(`${time.toFixed(3)} rx ${declaration}\n`);
+      continue;
+    }
     count += 1;
     if (i % 5000 === 0) rest[0] = rest[0] === 'H' ? 'L' : 'H';
     const line = writeStatus({
@@ -65,10 +74,10 @@ function longSession(folder, lines) {
       activity: 'moving',
       levels: rest,
       active: on,
-      positions: place.map((each, axis) => each + ((i * (axis + 1)) % 4000) / 80),
-    });
-    text.push(`${time.toFixed(3)} rx ${line.trimEnd()}\n`);
-    if (text.length === 20_000) {
+      positions: place.map((each, axis) => each + ((i * (axis + 1)) % 4000) / 80 - 25),
+    }).trimEnd();
+    text.push(`${time.toFixed(3)} rx ${i % 1000 === 0 ? line.replace('moving', 'mowing') : line}\n`);
+    if (text.length >= 20_000) {
       appendFileSync(file, text.join(''), 'latin1');
       text = [];
     }
